@@ -1,0 +1,1 @@
+"""The async shell of rungbook: it moves things and decides nothing."""

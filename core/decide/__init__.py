@@ -1,0 +1,1 @@
+"""STATE -> TARGET. The door is choose."""

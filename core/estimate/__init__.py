@@ -1,0 +1,1 @@
+"""ACTS -> STATE, with its doubt."""

@@ -1,0 +1,1 @@
+"""Why we believe it: exercises, sources and numbers as rows. No logic."""

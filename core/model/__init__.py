@@ -1,0 +1,1 @@
+"""The nouns, frozen: quantities, acts, readings, lifters, plans, targets, the book and the outcome."""

@@ -1,0 +1,1 @@
+"""TEXT -> ACTS. The door is reader.read."""
