@@ -1,0 +1,98 @@
+"""What the shell needs of the world, and how each part can fail. Names no concrete part."""
+
+from collections.abc import AsyncIterator, Callable
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Literal, Protocol
+
+Now = Callable[[], datetime]
+"""The wall clock, UTC and aware. Read in bot/clock.py, handed to everything else."""
+
+
+class StoreError(Exception):
+    """The store cannot be used; the message says what to do."""
+
+
+class StoreBusy(StoreError):
+    """Another process holds this store."""
+
+
+@dataclass(frozen=True, slots=True)
+class RawUpdate:
+    """One thing that came in on a channel, as it came. ``body`` is JSON text, kept as the truth.
+
+    ``update_id`` is unique per channel and makes a redelivery harmless; ``chat`` gives the order.
+    """
+
+    channel: str
+    update_id: int
+    chat: int
+    body: str
+
+
+@dataclass(frozen=True, slots=True)
+class Parcel:
+    """One message to send: to a chat of a channel, with pressable answers as (label, data) pairs."""
+
+    chat: int
+    text: str
+    buttons: tuple[tuple[str, str], ...] = ()
+    thread: int | None = None
+    attachment: tuple[str, bytes] | None = None
+    """A file name and its bytes, sent with the text as caption."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sent:
+    """It was delivered; ``message_id`` is the channel's own."""
+
+    message_id: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """Not sent; try again after ``seconds``. ``scope`` says what must wait: the chat, or the whole bot."""
+
+    seconds: float
+    scope: Literal["chat", "bot"] = "chat"
+
+
+@dataclass(frozen=True, slots=True)
+class Uncertain:
+    """It may have been delivered: the answer was lost."""
+
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Refused:
+    """It will never be delivered. ``chat_gone``: the chat is closed to us (blocked, kicked, deactivated)."""
+
+    why: str
+    chat_gone: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Moved:
+    """The chat has a new id; send there."""
+
+    chat: int
+
+
+Delivery = Sent | Later | Uncertain | Refused | Moved
+
+
+class Sender(Protocol):
+    """A channel's way out."""
+
+    async def send(self, parcel: Parcel) -> Delivery:
+        """Deliver one message. Never raises for what the world does; says what happened."""
+        ...
+
+
+class Source(Protocol):
+    """A channel's way in."""
+
+    def updates(self) -> AsyncIterator[tuple[RawUpdate, ...]]:
+        """Batches of raw updates. The next batch is asked for only after the last one was persisted."""
+        ...
