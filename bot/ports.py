@@ -96,3 +96,90 @@ class Source(Protocol):
     def updates(self) -> AsyncIterator[tuple[RawUpdate, ...]]:
         """Batches of raw updates. The next batch is asked for only after the last one was persisted."""
         ...
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """Text typed in a chat. ``edit``: it changes the earlier message ``message_id``. ``address``: said to the service."""
+
+    chat: int
+    user: int
+    message_id: int
+    text: str
+    name: str = ""
+    private: bool = True
+    edit: bool = False
+    address: bool = True
+    thread: int | None = None
+    language: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Press:
+    """A pressed answer under the message ``message_id``; ``token`` lets the channel stop its waiting mark."""
+
+    chat: int
+    user: int
+    message_id: int
+    data: str
+    token: str
+    private: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Media:
+    """Something that is not text (photo, voice, ...), with its caption if there was one."""
+
+    chat: int
+    user: int
+    message_id: int
+    kind: str
+    caption: str = ""
+    private: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Gone:
+    """The chat closed itself to us: blocked, kicked, deactivated."""
+
+    chat: int
+
+
+@dataclass(frozen=True, slots=True)
+class Back:
+    """The chat is open to us again, or for the first time."""
+
+    chat: int
+
+
+@dataclass(frozen=True, slots=True)
+class Renamed:
+    """The chat goes on under a new id."""
+
+    chat: int
+    new: int
+
+
+@dataclass(frozen=True, slots=True)
+class Nothing:
+    """Nothing for us (a service message, a talk between others)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Malformed:
+    """Not in the channel's shape: set aside, and the rest goes on."""
+
+    why: str
+
+
+Opened = Words | Press | Media | Gone | Back | Renamed | Nothing | Malformed
+
+
+class Channel(Source, Sender, Protocol):
+    """A chat world: updates come in, messages go out."""
+
+    name: str
+
+    def open(self, raw: RawUpdate) -> Opened:
+        """Read one raw update. Never raises for what is in it."""
+        ...
