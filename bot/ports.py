@@ -100,7 +100,7 @@ class Source(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """Text typed in a chat. ``edit``: it changes the earlier message ``message_id``. ``address``: said to the service."""
+    """Text typed in a chat. ``edit``: it changes the earlier message; ``address``: it is said to the service."""
 
     chat: int
     user: int
