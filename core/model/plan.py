@@ -1,7 +1,7 @@
 """The coach's plan: which days, which exercises, with which aim."""
 
 from dataclasses import dataclass
-from datetime import time
+from datetime import date, time
 
 from core.model.target import Aim
 
@@ -27,9 +27,14 @@ class TrainingDay:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """A week that repeats. No days: nothing is planned yet."""
+    """A week that repeats, Monday first. No days: nothing is planned yet.
+
+    ``easier_every`` n makes the last week of each block of n weeks easier; blocks are counted from ``starts``.
+    """
 
     days: tuple[TrainingDay, ...] = ()
+    starts: date | None = None
+    easier_every: int | None = None
 
     def on(self, weekday: int) -> TrainingDay | None:
         """The training day of that weekday, if there is one."""
