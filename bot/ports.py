@@ -17,6 +17,10 @@ class StoreBusy(StoreError):
     """Another process holds this store."""
 
 
+class ChannelRefused(Exception):
+    """The channel will not have us (a wrong token); the message says what to do and holds no secret."""
+
+
 @dataclass(frozen=True, slots=True)
 class RawUpdate:
     """One thing that came in on a channel, as it came. ``body`` is JSON text, kept as the truth.

@@ -1,0 +1,122 @@
+"""Turns a parcel into the requests that deliver it: texts in bounds, buttons, a document. Pure; sends nothing.
+
+Texts go out without entities or markup, so nothing that a person wrote can break them.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from telegram import InputFile
+
+from bot.ports import Parcel
+
+TEXT_UNITS: Final = 4096
+"""Longest text of a message, in UTF-16 units (Bot API, sendMessage: 4096 characters)."""
+
+CAPTION_UNITS: Final = 1024
+"""Longest caption of a document, in UTF-16 units (Bot API, sendDocument: 1024 characters)."""
+
+DATA_BYTES: Final = 64
+"""Longest data of a button, in bytes of UTF-8 (Bot API, InlineKeyboardButton: 1-64 bytes)."""
+
+ROW_LETTERS: Final = 28
+"""About the width of a phone: labels share a row up to this many letters. Judgement, no source."""
+
+ROW_BUTTONS: Final = 4
+"""Most buttons in a row. Judgement, no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """One call of the Bot API."""
+
+    method: str
+    arguments: Mapping[str, Any]
+
+
+def requests_of(parcel: Parcel) -> tuple[Request, ...]:
+    """The calls that deliver a parcel, in order; none when it holds nothing. The buttons hang on the last one."""
+    texts = split(clean(parcel.text), TEXT_UNITS)
+    caption = ""
+    if parcel.attachment is not None and texts and units(texts[-1]) <= CAPTION_UNITS:
+        caption, texts = texts[-1], texts[:-1]
+    calls = [Request("sendMessage", _text(parcel, text)) for text in texts]
+    if parcel.attachment is not None:
+        calls.append(Request("sendDocument", _document(parcel, parcel.attachment, caption)))
+    markup = _markup(parcel.buttons)
+    if calls and markup is not None:
+        calls[-1] = Request(calls[-1].method, {**calls[-1].arguments, "reply_markup": markup})
+    return tuple(calls)
+
+
+def without_thread(request: Request) -> Request:
+    """The same call for the chat's general topic."""
+    kept = {key: value for key, value in request.arguments.items() if key != "message_thread_id"}
+    return Request(request.method, kept)
+
+
+def unpressable(parcel: Parcel) -> tuple[str, ...]:
+    """Labels of the buttons that Telegram would refuse, with the whole message. They are left out: typing works too."""
+    return tuple(label for label, data in parcel.buttons if not _pressable(label, data))
+
+
+def units(text: str) -> int:
+    """Length in UTF-16 units, as Telegram counts."""
+    return len(text.encode("utf-16-le")) // 2
+
+
+def clean(text: str) -> str:
+    """The text with halves of characters (lone surrogates), which cannot be sent, replaced."""
+    return text.encode("utf-16-le", "surrogatepass").decode("utf-16-le", "replace")
+
+
+def split(text: str, limit: int) -> tuple[str, ...]:
+    """The text in pieces of at most ``limit`` UTF-16 units: cut at line ends, else at spaces, else anywhere.
+
+    Pieces of nothing but white space are left out; Telegram refuses them.
+    """
+    pieces = []
+    rest = text
+    while units(rest) > limit:
+        most = len(rest.encode("utf-16-le")[: 2 * limit].decode("utf-16-le", "ignore"))
+        cut = next((at for mark in "\n " if (at := rest.rfind(mark, 0, most + 1)) > 0), most)
+        pieces.append(rest[:cut])
+        rest = rest[cut:].removeprefix("\n")
+    pieces.append(rest)
+    return tuple(piece for piece in pieces if piece.strip())
+
+
+def _text(parcel: Parcel, text: str) -> dict[str, Any]:
+    return {**_address(parcel), "text": text, "link_preview_options": {"is_disabled": True}}
+
+
+def _document(parcel: Parcel, attachment: tuple[str, bytes], caption: str) -> dict[str, Any]:
+    name, content = attachment
+    arguments = {**_address(parcel), "document": InputFile(content, filename=name)}
+    return {**arguments, "caption": caption} if caption else arguments
+
+
+def _address(parcel: Parcel) -> dict[str, Any]:
+    address: dict[str, Any] = {"chat_id": parcel.chat}
+    if parcel.thread is not None:
+        address["message_thread_id"] = parcel.thread
+    return address
+
+
+def _markup(buttons: tuple[tuple[str, str], ...]) -> dict[str, Any] | None:
+    rows: list[list[dict[str, str]]] = []
+    width = 0
+    for label, data in buttons:
+        if not _pressable(label, data):
+            continue
+        width += len(label)
+        if not rows or width > ROW_LETTERS or len(rows[-1]) == ROW_BUTTONS:
+            rows.append([])
+            width = len(label)
+        rows[-1].append({"text": clean(label), "callback_data": data})
+    return {"inline_keyboard": rows} if rows else None
+
+
+def _pressable(label: str, data: str) -> bool:
+    return bool(label.strip()) and 1 <= len(data.encode("utf-8", "surrogatepass")) <= DATA_BYTES
