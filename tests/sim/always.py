@@ -144,7 +144,7 @@ def one_way(question: Question, advice: Advice) -> Iterator[Breach]:
         harder, easier = differs(each, before)
         if harder - {advice.way}:
             yield Breach("2", "one way at a time", f"{advice.way} but {sorted(harder)}: {each} after {before}")
-        if easier - ({"reps"} if advice.way == "load" else set()):
+        if easier - _may_lower(question, advice, before):
             yield Breach(
                 "2", "only a step in load lowers, and only repetitions", f"{advice.way}: {each} after {before}"
             )
@@ -154,6 +154,16 @@ def one_way(question: Question, advice: Advice) -> Iterator[Breach]:
     tellable = pairs and (advice.way != "tempo" or comparable)
     if newest is not None and newest[1] == base and tellable and not moved:
         yield Breach("2", "the named way moves up", f"{advice.way}: {pairs[0][0]} after {pairs[0][1]}")
+
+
+def _may_lower(question: Question, advice: Advice, before: TargetSet) -> set[str]:
+    """What may get easier: repetitions with a step in load, and whatever lay beyond the limits of rule 4."""
+    beyond = {
+        "reps": advice.way == "load" or before.reps[1] > 30,
+        "rest": before.rest_s is not None and before.rest_s < rest_floor(question.exercise),
+        "tempo": before.tempo is not None and any(True for _ in _tempo(before, None)),
+    }
+    return {name for name, held in beyond.items() if held}
 
 
 def only_from_met(question: Question, advice: Advice) -> Iterator[Breach]:
@@ -169,9 +179,14 @@ def only_from_met(question: Question, advice: Advice) -> Iterator[Breach]:
             yield Breach("3", "no target was ever met", advice.way)
 
 
+def rest_floor(exercise: str) -> float:
+    """Seconds of rest that no target goes under."""
+    return 120.0 if EXERCISES[exercise].kind == "compound" else 60.0
+
+
 def limits(question: Question, advice: Advice) -> Iterator[Breach]:
     """Rule 4, apart from the size of a step in load."""
-    floor = 120.0 if EXERCISES[question.exercise].kind == "compound" else 60.0
+    floor = rest_floor(question.exercise)
     aim = question.aim
     for each in advice.sets:
         if each.reps[1] > 30:
