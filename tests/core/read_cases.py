@@ -1,4 +1,4 @@
-"""Reading cases: parse `.case` files, and put a reading and a label into one form to be compared.
+"""Reading cases: parse `.case` files, and compare labelled acts with acts read.
 
 Knows the case format and the reading contract; knows nothing of how the reader works.
 Run as a module it prints cases as JSON Lines.
@@ -8,34 +8,15 @@ import json
 import re
 import sys
 import tomllib
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, fields
-from datetime import date
+from collections.abc import Iterator
+from dataclasses import dataclass
 from pathlib import Path
-
-from core.model.acts import SetAct
-from core.model.quantities import Load, Range, Tempo
-from core.model.reading import PlanLine, Reading, Setting
 
 FOLDER = Path(__file__).parents[2] / "fixtures" / "readings"
 KG_TOLERANCE = 0.05  # the contract's
 
 Json = dict[str, object]
 
-_ACT_NAMES = {
-    "SetAct": "set",
-    "AsPlanned": "as_planned",
-    "Amend": "amend",
-    "Erase": "erase",
-    "AcheAct": "ache",
-    "Alarm": "alarm",
-    "Begin": "begin",
-    "Finish": "finish",
-    "Next": "next",
-    "Skip": "skip",
-    "Swap": "swap",
-    "Bodyweight": "bodyweight",
-}
 _SET_DEFAULTS: Json = {"warmup": False, "drop": False, "failed": False, "partials": 0, "day": 0}
 
 
@@ -101,60 +82,6 @@ def all_cases() -> list[Case]:
     if twice:
         raise CaseError(f"ids used twice: {twice}")
     return cases
-
-
-def setting_of(told: Json) -> Setting:
-    """The contract's ``setting`` as the noun that the reader takes."""
-    known = dict(told)
-    last, plan, today = known.pop("last", None), known.pop("plan", None), known.pop("today", None)
-    return Setting(
-        **known,  # type: ignore[arg-type]
-        last=_set_of(last) if last else None,  # type: ignore[arg-type]
-        plan=tuple(_plan_line(line) for line in plan or ()),  # type: ignore[attr-defined]
-        today=date.fromisoformat(str(today)) if today else None,
-    )
-
-
-def _set_of(told: Json) -> SetAct:
-    known = {key: value for key, value in told.items() if key != "act"}
-    known["load"] = _load_of(known.get("load"))
-    known["tempo"] = _tempo_of(known.get("tempo"))
-    known["range"] = Range(**known["range"]) if known.get("range") else None  # type: ignore[arg-type]
-    return SetAct(**known)  # type: ignore[arg-type]
-
-
-def _plan_line(told: Json) -> PlanLine:
-    known = dict(told) | {"load": _load_of(told.get("load")), "tempo": _tempo_of(told.get("tempo"))}
-    if known.get("reps"):
-        low, high = known["reps"]  # type: ignore[misc]
-        known["reps"] = (low, high)  # type: ignore[has-type]
-    return PlanLine(**known)  # type: ignore[arg-type]
-
-
-def _load_of(told: object) -> Load | None:
-    return Load(**told) if isinstance(told, dict) else None
-
-
-def _tempo_of(told: object) -> Tempo | None:
-    return tuple(told) if isinstance(told, list) else None
-
-
-def acts_of(reading: Reading) -> list[Json]:
-    """The acts of a reading in the contract's JSON, nulls and defaults left out."""
-    return [lean({"act": _ACT_NAMES[type(act).__name__], **_plain(act)}) for act in reading.acts]
-
-
-def _plain(noun: object) -> Json:
-    told = {field.name.rstrip("_"): getattr(noun, field.name) for field in fields(noun)}  # type: ignore[arg-type]
-    return {key: _value(value) for key, value in told.items() if key != "span"}
-
-
-def _value(value: object) -> object:
-    if isinstance(value, Load | Range):
-        return _plain(value)
-    if isinstance(value, Mapping):
-        return {key: _value(part) for key, part in value.items()}
-    return list(value) if isinstance(value, tuple) else value
 
 
 def lean(act: Json) -> Json:
