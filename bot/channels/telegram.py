@@ -62,9 +62,6 @@ QUIETED: Final = ("Please use 'Bot", ".*`retry_after` will be of type")
 
 COMMANDS: Final = (
     ("next", "What to do next"),
-    ("today", "Today's session"),
-    ("week", "The week so far"),
-    ("done", "That's the session done"),
     ("help", "How to write to me"),
 )
 """The words in the menu of the chat. Each can be typed without the stroke as well."""

@@ -87,8 +87,6 @@ class BotApi:
         self.blocked: set[int] = set()
         self.moved: dict[int, int] = {}
         self.topics: set[int] = set()
-        self.arrived = asyncio.Event()
-        """Set at each delivery; a test clears it and waits."""
         self._script: defaultdict[str, deque[Fault | None]] = defaultdict(deque)
         self._waiting: list[tuple[int, object]] = []
         self._next_update = 1
@@ -118,8 +116,7 @@ class BotApi:
             whole = {"update_id": number, **update} if isinstance(update, dict) else update
             self._waiting.append((number, whole))
             ids.append(number)
-        async with self._news:
-            self._news.notify_all()
+        await self._tell()
         return ids
 
     def fail(self, method: str, *faults: Fault | None) -> None:
@@ -134,10 +131,10 @@ class BotApi:
         """The calls of one method, in order."""
         return [call for call in self.calls if call.method == method.lower()]
 
-    async def polled(self, times: int) -> None:
-        """Wait until getUpdates was called so many times."""
+    async def until(self, reached: Callable[[], bool]) -> None:
+        """Wait until something holds of what was called and sent; looked at before and after each call."""
         async with self._news:
-            await self._news.wait_for(lambda: len(self.called("getUpdates")) >= times)
+            await self._news.wait_for(reached)
 
     async def __aenter__(self) -> "BotApi":
         return await self.start()
@@ -161,10 +158,13 @@ class BotApi:
     async def stop(self) -> None:
         """End open polls and close."""
         self._poller += 1
-        async with self._news:
-            self._news.notify_all()
+        await self._tell()
         if self._runner is not None:
             await self._runner.cleanup()
+
+    async def _tell(self) -> None:
+        async with self._news:
+            self._news.notify_all()
 
     # -- the server ---------------------------------------------------------------------------------------------------
 
@@ -173,6 +173,7 @@ class BotApi:
             return _refusal(Refuse(401, "Unauthorized"))
         call = await _read(request)
         self.calls.append(call)
+        await self._tell()
         script = self._script[call.method]
         fault = script.popleft() if script else None
         if isinstance(fault, Refuse):
@@ -185,6 +186,7 @@ class BotApi:
             result = await _METHODS.get(call.method, BotApi._unknown)(self, call)
         except Refusal as refusal:
             return _refusal(refusal.refuse)
+        await self._tell()
         return _cut(request) if fault is not None else web.json_response({"ok": True, "result": result})
 
     async def _get_updates(self, call: Call) -> list[object]:
@@ -248,7 +250,6 @@ class BotApi:
                 raise Refusal(400, "Bad Request: BUTTON_DATA_INVALID")
         message_id, self._next_message = self._next_message, self._next_message + 1
         self.sent.append(Delivered(chat, message_id, text, call.arguments))
-        self.arrived.set()
         return {
             "message_id": message_id,
             "date": 0,

@@ -156,7 +156,7 @@ async def test_waits_start_small_again_after_a_success() -> None:
 async def test_a_second_poller_of_the_same_bot_does_not_end_the_first() -> None:
     async with wired() as (api, telegram, naps), aclosing(telegram.updates()) as updates:
         waiting = asyncio.ensure_future(anext(updates))
-        await api.polled(1)
+        await api.until(lambda: len(api.called("getUpdates")) == 1)
         other = Telegram(TOKEN, api.base_url, poll_seconds=0)
         naps.then = lambda _: api.push(text(ANN, "hello"))
         await other._ask(None)
