@@ -117,17 +117,24 @@ class Telegram:
         for request in self._requests:
             await request.shutdown()
 
+    async def whoami(self) -> str | None:
+        """Our name, asked once; None when the API cannot be reached. Raises ChannelRefused when the token is wrong."""
+        with suppress(*FAILURES):
+            await self._learn_who_we_are()
+        return self._me.username if self._me else None
+
+    def link(self, code: str) -> str:
+        """What a person opens (or sends as it is, before we know our own name) to come in with a code."""
+        if self._me is None or self._me.username is None:
+            return f"/start={code}"
+        return f"https://t.me/{self._me.username}?start={code}"
+
     async def start(self) -> None:
         """Learn who we are and take the updates over. Tries for ever; raises ChannelRefused when the token is wrong."""
         failures = 0
         while self._me is None:
             try:
-                answer = await self._call("getMe")
-                self._me = Me(int(answer.get("id", _id_in(self._token))), answer.get("username"))
-            except REFUSED_TOKEN:
-                raise ChannelRefused(
-                    "Telegram does not know this bot: check RUNGBOOK_TOKEN, and RUNGBOOK_API_URL if it is set."
-                ) from None
+                await self._learn_who_we_are()
             except FAILURES as error:
                 failures += 1
                 await self._back_off("telegram_unreachable", error, failures)
@@ -182,6 +189,15 @@ class Telegram:
                 self._remember(parcel, index, result)
                 break
         return result
+
+    async def _learn_who_we_are(self) -> None:
+        try:
+            answer = await self._call("getMe")
+        except REFUSED_TOKEN:
+            raise ChannelRefused(
+                "Telegram does not know this bot: check RUNGBOOK_TOKEN, and RUNGBOOK_API_URL if it is set."
+            ) from None
+        self._me = Me(int(answer.get("id", _id_in(self._token))), answer.get("username"))
 
     async def _deliver(self, request: Request, chat: int) -> Delivery:
         try:

@@ -11,7 +11,7 @@ import pytest
 from bot.channels.telegram import Telegram
 from bot.ports import ChannelRefused, Malformed, RawUpdate, Words
 from tests.bot.api_stub import BotApi, Drop, Fault, Garble, Refuse
-from tests.bot.api_updates import TOKEN, press, text
+from tests.bot.api_updates import TOKEN, USERNAME, press, text
 
 ANN = 1000001
 SECRET = TOKEN.partition(":")[2]
@@ -189,6 +189,18 @@ async def test_the_start_waits_for_the_network_and_minds_no_refused_courtesy() -
         await api.push(text(ANN, "hello"))
         await anext(updates)
         assert naps.waits == [1.0, 2.0, 4.0]
+
+
+async def test_asked_once_who_we_are() -> None:
+    async with wired() as (api, telegram, naps):
+        assert telegram.link("CoDe") == "/start=CoDe"
+        api.fail("getMe", Refuse(502, "Bad Gateway"), Refuse(401, "Unauthorized"))
+        assert await telegram.whoami() is None
+        with pytest.raises(ChannelRefused):
+            await telegram.whoami()
+        assert await telegram.whoami() == USERNAME
+        assert telegram.link("CoDe") == f"https://t.me/{USERNAME}?start=CoDe"
+        assert naps.waits == []
 
 
 async def test_the_menu_holds_words_that_telegram_takes() -> None:
