@@ -281,9 +281,16 @@ _FIRST_CALLS: Final[tuple[tuple[str, dict[str, Any]], ...]] = (
 
 def _hush() -> None:
     """The libraries' own logs hold the token (in addresses) and people's words; all they know comes as exceptions."""
-    for name in ("httpx", "httpcore"):
-        logging.getLogger(name).setLevel(logging.WARNING)
-    logging.getLogger("telegram").setLevel(logging.CRITICAL)
+    for name, level in _HUSHED.items():
+        logging.getLogger(name).setLevel(level)
+
+
+_HUSHED: Final[dict[str, int]] = {
+    "httpx": logging.WARNING,
+    "httpcore": logging.WARNING,
+    "telegram": logging.WARNING,
+    "telegram.request.BaseRequest": logging.CRITICAL,  # logs an answer that it cannot read, whole, as an error
+}
 
 
 def _id_in(token: str) -> int:

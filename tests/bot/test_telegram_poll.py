@@ -230,10 +230,16 @@ async def test_the_token_is_in_no_log_line(
     caplog.set_level(logging.DEBUG)
     async with wired() as (api, telegram, _), aclosing(telegram.updates()) as updates:
         api.fail("getMe", Drop(accepted=False), Garble(TOKEN.encode(), 500))
-        api.fail("getUpdates", CONFLICT, Garble(TOKEN.encode()), Refuse(502, f"no route to /bot{TOKEN}/getUpdates"))
+        api.fail(
+            "getUpdates",
+            CONFLICT,
+            Garble(f"{TOKEN} a person's words".encode()),
+            Refuse(502, f"no route to /bot{TOKEN}/getUpdates"),
+        )
         await api.push(text(ANN, "hello"))
         await anext(updates)
     out = capsys.readouterr()
     assert "poll_failed" in out.out + out.err + caplog.text
     assert SECRET not in out.out + out.err + caplog.text
+    assert "a person's words" not in out.out + out.err + caplog.text
     assert SECRET not in repr(telegram)
