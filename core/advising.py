@@ -1,0 +1,195 @@
+"""A lifter's history in, the next target out: the one page that joins estimate and decide. The only one that may.
+
+``Progress`` is what past sessions of one lifter and one exercise come to: of constant size, so that advice costs the
+same after three years. ``advise`` folds a whole history; the chat keeps the fold and calls ``absorb`` and
+``advise_from``. Nothing here decides: the rules do.
+"""
+
+import json
+from dataclasses import asdict, dataclass, replace
+from datetime import date
+from math import log
+
+from core.decide.case import Case, case_of, sane_aim
+from core.decide.choose import choose
+from core.decide.facts import Facts, facts_after
+from core.decide.keep import facts_from, facts_plain
+from core.decide.rules import DURING
+from core.estimate.belief import (
+    STRENGTH,
+    Belief,
+    absorb_set,
+    next_session,
+    prior,
+    usable_bodyweight,
+    weights,
+)
+from core.estimate.carry import Carry, carried, carry_after
+from core.estimate.keep import belief_from, belief_text
+from core.estimate.outlook import FormBelief, form_after, outlook, paths_of
+from core.estimate.sighting import Day, sightings
+from core.evidence.body import row_of, traits_of
+from core.evidence.numbers import value
+from core.model.acts import SetAct
+from core.model.lifter import Lifter
+from core.model.target import Advice, Aim, Forecast, Forecaster, Outlook, Question, Reason, Session, TargetSet
+from core.model.working import working_sets
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Progress:
+    """All that advice needs of the past: belief with its doubt, what is carried, form, and the facts of the rules."""
+
+    exercise: str
+    belief: Belief
+    carry: Carry
+    form: FormBelief
+    facts: Facts
+    seen: date | None = None
+
+
+def begin(lifter: Lifter, exercise: str, related: tuple[Progress, ...] = ()) -> Progress:
+    """Before the first session. ``related``: what is known of the same lifter in other exercises."""
+    return Progress(exercise, prior(lifter, exercise, _from_related(exercise, related)), Carry(), FormBelief(), Facts())
+
+
+def _from_related(exercise: str, related: tuple[Progress, ...]) -> tuple[float, float] | None:
+    """Mean and sd of ln strength carried over from the most alike exercise, or None without one."""
+    row = row_of(exercise)
+    alike = [
+        other
+        for other in related
+        if other.seen is not None
+        and (row_of(other.exercise).pattern == row.pattern or row_of(other.exercise).main_muscles == row.main_muscles)
+    ]
+    if not alike:
+        return None
+    offsets = []
+    for other in sorted(alike, key=lambda one: one.exercise):
+        known = float((weights(other.belief) * other.belief.mean[:, STRENGTH]).sum())
+        offsets.append(known + log(traits_of(exercise).strength / traits_of(other.exercise).strength))
+    return sum(offsets) / len(offsets), value("prior.related_sd")
+
+
+def absorb(progress: Progress, lifter: Lifter, aim: Aim, session: Session) -> Progress:
+    """The progress after one more session."""
+    aim = sane_aim(aim, progress.exercise)
+    day = Day(progress.exercise, usable_bodyweight(lifter), aim, session.target)
+    found, _, count = sightings(session.sets, day)
+    if not count:
+        return replace(progress, facts=facts_after(progress.facts, aim, session, believed=True))
+    belief = _opened(progress, session.on)
+    highest = 0.0
+    for one in found:
+        belief, surprise = absorb_set(belief, progress.exercise, one)
+        highest = max(highest, surprise)
+    believed = highest <= value("form.doubt_z")
+    return Progress(
+        exercise=progress.exercise,
+        belief=belief,
+        carry=carry_after(progress.carry, session.sets, day, lifter.experience),
+        form=form_after(progress.form, found),
+        facts=facts_after(progress.facts, aim, session, believed),
+        seen=session.on if progress.seen is None else max(progress.seen, session.on),
+    )
+
+
+def _opened(progress: Progress, on: date) -> Belief:
+    """The belief at the start of a session on that day."""
+    if progress.seen is None:
+        return progress.belief
+    return next_session(progress.belief, (on - progress.seen).days)
+
+
+def _forecasters(progress: Progress, day: Day, on: date, today: tuple[SetAct, ...]) -> tuple[Forecaster, Forecaster]:
+    """One forecaster for a session from its first set, one for what comes after today's sets.
+
+    The second never grows less sure with a set more: its sd is the least of those after each of today's sets.
+    """
+    belief = _opened(progress, on)
+    fresh = paths_of(belief, progress.exercise, 0.0, 0)
+    stages = [(fresh, progress.form)]
+    found, _, _ = sightings(today, day)
+    after_each, tired = belief, 0.0
+    for place, one in enumerate(found):
+        after_each, _ = absorb_set(after_each, progress.exercise, one)
+        tired = found[place + 1].tired if place + 1 < len(found) else sightings(today, day)[1]
+        stages.append((paths_of(after_each, progress.exercise, tired, place + 1), form_after(progress.form, found)))
+
+    def plan(sets: tuple[TargetSet, ...]) -> Outlook:
+        return outlook(fresh, progress.form, sets, day)
+
+    def now(sets: tuple[TargetSet, ...]) -> Outlook:
+        seen = outlook(*stages[-1], sets, day)
+        sds = [forecast.sd for forecast in seen.forecast]
+        for stage in stages[:-1]:
+            sds = [min(sd, other.sd) for sd, other in zip(sds, outlook(*stage, sets, day).forecast, strict=True)]
+        return Outlook(tuple(Forecast(f.reps, sd) for f, sd in zip(seen.forecast, sds, strict=True)), seen.chance)
+
+    return plan, now
+
+
+def advise_from(  # noqa: PLR0913 - the contract's question, field by field
+    progress: Progress, lifter: Lifter, exercise: str, aim: Aim, on: date, today: tuple[SetAct, ...] = (),
+    consider: tuple[TargetSet, ...] | None = None,
+) -> Advice:  # fmt: skip
+    """The next target; with ``consider`` only what is expected of those sets."""
+    aim = sane_aim(aim, exercise)
+    day = Day(exercise, usable_bodyweight(lifter), aim)
+    plan, now = _forecasters(progress, day, on, today)
+    if consider is not None:
+        seen = now(consider)
+        told = next(rule for rule in DURING if rule.id == "considered")
+        return Advice("hold", consider, seen.forecast, seen.chance, (Reason(told.say, told.id),), ())
+    chosen = choose(_case(progress, lifter, aim, (on, today), plan), now)
+    return Advice(chosen.way, chosen.sets, chosen.outlook.forecast, chosen.outlook.chance, chosen.why, chosen.cautions)
+
+
+def _case(
+    progress: Progress, lifter: Lifter, aim: Aim, when: tuple[date, tuple[SetAct, ...]], plan: Forecaster
+) -> Case:
+    exercise = progress.exercise
+    day = Day(exercise, usable_bodyweight(lifter), aim)
+
+    def carries(sets: tuple[TargetSet, ...]) -> tuple[float, ...]:
+        return carried(progress.carry, sets, 0, day, aim)
+
+    return case_of(lifter, exercise, aim, progress.facts, when[0], working_sets(when[1]), carries, plan)
+
+
+def advise(question: Question) -> Advice:
+    """The contract's question answered from its whole history."""
+    progress = begin(question.lifter, question.exercise)
+    for session in question.past:
+        progress = absorb(progress, question.lifter, question.aim, session)
+    return advise_from(
+        progress, question.lifter, question.exercise, question.aim, question.on, question.today, question.consider
+    )
+
+
+def dump(progress: Progress) -> str:
+    """The progress as JSON text, for a cache; ``load`` gives it back exactly."""
+    return json.dumps(
+        {
+            "exercise": progress.exercise,
+            "belief": belief_text(progress.belief),
+            "carry": asdict(progress.carry),
+            "form": asdict(progress.form),
+            "facts": facts_plain(progress.facts),
+            "seen": progress.seen.isoformat() if progress.seen else None,
+        },
+        separators=(",", ":"),
+    )
+
+
+def load(text: str) -> Progress:
+    """The progress of that text; ValueError (or KeyError, TypeError) when it is none of this version: then rebuild."""
+    plain = json.loads(text)
+    return Progress(
+        exercise=plain["exercise"],
+        belief=belief_from(plain["belief"]),
+        carry=Carry(tuple(plain["carry"]["levels"]), tuple(plain["carry"]["seen"])),
+        form=FormBelief(**plain["form"]),
+        facts=facts_from(plain["facts"]),
+        seen=date.fromisoformat(plain["seen"]) if plain["seen"] else None,
+    )

@@ -1,0 +1,219 @@
+"""One question as the rules see it: lifter, exercise, aim, what is remembered, what can be loaded, whom to ask.
+
+Everything a rule reads is here, computed once, and none of it can be changed by a rule. Knows no rule.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from datetime import date
+
+from core.decide.facts import Facts
+from core.decide.kit import Shelf, at_most, hardness, load_at, shelf
+from core.evidence.aches import loads_part
+from core.evidence.body import Traits, moved_kg, row_of, traits_of
+from core.evidence.exercises import Exercise
+from core.evidence.numbers import value
+from core.model.acts import SetAct
+from core.model.lifter import Lifter
+from core.model.quantities import BODY, Load, Range, Tempo
+from core.model.target import Aim, Forecaster, TargetSet
+
+Sets = tuple[TargetSet, ...]
+Carries = Callable[[Sets], tuple[float, ...]]
+"""Counts carried at the reserve asked for these sets, by an estimate that only rises with better results."""
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """See the module's head. ``base`` is the last target in the aim's sets and reserve; empty without a history."""
+
+    lifter: Lifter
+    exercise: Exercise
+    traits: Traits
+    aim: Aim
+    facts: Facts
+    on: date
+    today: tuple[SetAct, ...]
+    base: Sets
+    loads: Shelf
+    ache: float | None
+    ache_where: str
+    carries: Carries
+    forecast: Forecaster
+
+    def fits(self, sets: Sets, margin: float | None = None) -> bool:
+        """Whether every set's low end is carried with something to spare."""
+        spare = value("step.margin") if margin is None else margin
+        return all(have >= one.reps[0] + spare for have, one in zip(self.carries(sets), sets, strict=True))
+
+    @property
+    def days_off(self) -> int:
+        """Days since the last session; 0 without one."""
+        return 0 if self.facts.on is None else max((self.on - self.facts.on).days, 0)
+
+
+def case_of(  # noqa: PLR0913 - the door of the stage: what the two callables need is not for a rule to see
+    lifter: Lifter, exercise: str, aim: Aim, facts: Facts, on: date, today: tuple[SetAct, ...], carries: Carries,
+    forecast: Forecaster,
+) -> Case:  # fmt: skip
+    """The case of a question. ``aim`` has gone through ``sane_aim``; ``facts`` may be empty."""
+    row = row_of(exercise)
+    like = _like(facts, row)
+    loads = shelf(lifter.kit, exercise, like, lifter.unit)
+    level, where = ache_of(lifter, row, on)
+    return Case(
+        lifter=lifter,
+        exercise=row,
+        traits=traits_of(exercise),
+        aim=aim,
+        facts=facts,
+        on=on,
+        today=today,
+        base=_base(facts, aim, row, loads, lifter),
+        loads=loads,
+        ache=level,
+        ache_where=where,
+        carries=carries,
+        forecast=forecast,
+    )
+
+
+def _like(facts: Facts, row: Exercise) -> Load:
+    """A load of the family in use, to ask the kit with."""
+    if facts.last is not None and facts.last.sets and facts.last.sets[0].load is not None:
+        return facts.last.sets[0].load
+    return BODY if row.load_kind == "body" else Load(row.load_kind, None)
+
+
+def _base(facts: Facts, aim: Aim, row: Exercise, loads: Shelf, lifter: Lifter) -> Sets:
+    """The last target with the aim's number of sets and reserve, every load one that can be made and allowed now."""
+    if facts.last is None or not facts.last.sets:
+        return ()
+    given = facts.last.sets
+    out = []
+    for position in range(aim.sets):
+        one = given[min(position, len(given) - 1)]
+        load = settled(one.load, loads, lifter, facts)
+        if load is None:
+            return ()
+        low = one.reps[0]
+        high = max(low, aim.reps[1])
+        asked = replace(one, load=load, reps=(low, high), rir=aim.rir)
+        rest = one.rest_s if one.rest_s is not None else aim.rest_s
+        out.append(bounded(replace(asked, tempo=one.tempo or aim.tempo, rest_s=rest), aim, row))
+    return tuple(out)
+
+
+def bounded(one: TargetSet, aim: Aim, row: Exercise) -> TargetSet:
+    """One set inside the table's limits of repetitions, tempo, rest and range."""
+    cap = count_cap(row)
+    low = int(min(max(one.reps[0], 1), cap))
+    span, most = one.range, traits_of(row.id).extra_cm
+    if span is not None and span.grade == "extra":
+        cm = span.cm if span.cm is not None else value("range.rung_cm")
+        span = Range("extra", min(cm, most)) if most > 0 else None
+    return replace(
+        one,
+        reps=(low, int(min(max(one.reps[1], low), cap))),
+        tempo=sane_tempo(one.tempo, aim.tempo),
+        rest_s=sane_rest(one.rest_s, row),
+        range=span,
+    )
+
+
+def settled(load: Load | None, loads: Shelf, lifter: Lifter, facts: Facts) -> Load | None:
+    """The load itself, or the nearest one that can be made and is not heavier; None if there is none."""
+    if load is None:
+        return None
+    hard = hardness(load)
+    if hard is None:
+        known = lifter.kit is None or load.label is None or load.label in lifter.kit.bands or not lifter.kit.bands
+        return load if known else Load(load.kind, None, lifter.kit.bands[0] if lifter.kit else None)
+    cap = cap_of(lifter, facts)
+    found = at_most(loads, hard if cap is None else min(hard, cap))
+    return None if found is None else (load if abs(found - hard) < 0.001 else load_at(found, load))
+
+
+def cap_of(lifter: Lifter, facts: Facts) -> float | None:
+    """The hardest load that ``no_heavier`` leaves: the heaviest lifted well, else the lightest lifted at all."""
+    known = facts.well if facts.well is not None else facts.least
+    return hardness(known) if lifter.no_heavier and known is not None else None
+
+
+def ache_of(lifter: Lifter, row: Exercise, on: date) -> tuple[float | None, str]:
+    """The worst ache of a part that the exercise loads, by the newest word on each part; None without one.
+
+    An unsaid level counts as 1: nothing heavier or deeper.
+    """
+    newest: dict[tuple[str, str | None], tuple[date, float]] = {}
+    for ache in lifter.aches:
+        level = 1.0 if ache.level is None else ache.level
+        key, now = (ache.where, ache.side), (ache.on, level)
+        newest[key] = max(newest.get(key, now), now)
+    worst: tuple[float | None, str] = (None, "")
+    for (where, _side), (said, level) in sorted(newest.items(), key=str):
+        fresh = (on - said).days <= value("ache.stale_days")
+        if level > 0 and fresh and loads_part(row, where) and (worst[0] is None or level > worst[0]):
+            worst = (level, where)
+    return worst
+
+
+def step_share(case: Case, now: Load, new: Load) -> float:
+    """How much a step in load is, as a share: of the load itself, or of the mass moved where the body is the load."""
+    first, second = hardness(now), hardness(new)
+    if first is None or second is None:
+        return 0.0
+    if now.kind in ("total", "per_hand") and first > 0:
+        return second / first - 1.0
+    weight = case.lifter.bodyweight_kg or value("prior.bodyweight_kg")
+    moved = moved_kg(now, case.exercise.id, weight) or 1.0
+    return (second - first) / moved
+
+
+def sane_tempo(tempo: Tempo | None, aimed: Tempo | None) -> Tempo | None:
+    """A tempo inside the table's limits; an explosive lift (0) only where the aim has it."""
+    if tempo is None:
+        return None
+    low, high = value("tempo.part_min_s"), value("tempo.part_max_s")
+    down, bottom, up, top = (None if part is None or part != part else max(part, 0.0) for part in tempo)  # noqa: PLR0124
+    explosive = up == 0 and aimed is not None and aimed[2] == 0
+    down = None if down is None else min(max(down, low), high)
+    up = up if up is None or explosive else min(max(up, low), high)
+    room = value("tempo.rep_max_s") - (down or 0.0) - (up or 0.0)
+    bottom = None if bottom is None else min(bottom, room)
+    top = None if top is None else min(top, max(room - (bottom or 0.0), 0.0))
+    return (down, bottom, up, top)
+
+
+def rest_floor(row: Exercise) -> float:
+    """The least rest in seconds."""
+    return value(f"rest.floor_{row.kind}_s")
+
+
+def sane_rest(rest_s: float | None, row: Exercise) -> float | None:
+    """A rest inside the table's limits."""
+    if rest_s is None or rest_s != rest_s:  # noqa: PLR0124
+        return None
+    return min(max(rest_s, rest_floor(row)), max(value("rest.ceiling_s"), rest_floor(row)))
+
+
+def count_cap(row: Exercise) -> int:
+    """The most repetitions (or seconds, or metres) that are asked of a set."""
+    return int(value("hold.cap_s") if row.pattern in ("hold", "carry") else value("reps.cap"))
+
+
+def sane_aim(aim: Aim, exercise: str) -> Aim:
+    """The aim inside the table's limits, with a rest and with low before high."""
+    row = row_of(exercise)
+    cap = count_cap(row)
+    low, high = sorted(int(min(max(count, 1), cap)) for count in aim.reps)
+    rir = aim.rir if aim.rir == aim.rir and 0 <= aim.rir <= 10 else 2.0  # noqa: PLR0124
+    rest = aim.rest_s if aim.rest_s is not None else value(f"rest.default_{row.kind}_s")
+    return replace(
+        aim,
+        sets=min(max(int(aim.sets), 1), 20),
+        reps=(low, high),
+        rir=rir,
+        tempo=sane_tempo(aim.tempo, aim.tempo),
+        rest_s=sane_rest(rest, row),
+    )

@@ -1,0 +1,275 @@
+"""The rules, in the order in which they are asked: the first that speaks decides, and its id goes with the target.
+
+Each row says its rule in a plain sentence, names its sources and the numbers it hangs on, and gives the words for the
+lifter. The page of rules is made from these rows. Limits come after, in limits.py.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from math import floor
+from typing import Final
+
+from core.decide import ways
+from core.decide.case import Case, Sets
+from core.decide.kit import hardness, lighter, load_at
+from core.decide.limits import Choice
+from core.evidence.layoff import after
+from core.evidence.numbers import value
+from core.model.quantities import BODY, Load, Way
+from core.model.target import TargetSet
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One row. ``when`` asks, ``then`` answers (None: not after all, ask on), ``say`` is told with {slots}."""
+
+    id: str
+    sentence: str
+    sources: tuple[str, ...]
+    numbers: tuple[str, ...]
+    when: Callable[[Case], bool]
+    then: Callable[[Case], Choice | None]
+    say: str
+    caution: str = ""
+
+
+_CARE: Final = (
+    "This is not medical advice: if the {where} hurts again or does not settle, see a physician or a physiotherapist."
+)
+
+
+# --- when ---------------------------------------------------------------------------------------------------------
+def _aches(key: str) -> Callable[[Case], bool]:
+    return lambda case: case.ache is not None and case.ache >= value(key)
+
+
+def _cannot_load(case: Case) -> bool:
+    return not case.loads or (case.facts.last is not None and not case.base and not _load_unknown(case))
+
+
+def _load_unknown(case: Case) -> bool:
+    last = case.facts.last
+    return last is not None and not case.base and any(one.load is None for one in last.sets)
+
+
+def _laid_off(case: Case) -> bool:
+    return after(case.days_off).load_factor < 1.0
+
+
+def _form_said(case: Case) -> bool:
+    today = next((act.form for act in reversed(case.today) if act.form is not None), None)
+    return (today or case.facts.form) in ("fair", "loose")
+
+
+def _same_too_much(case: Case) -> bool:
+    """The same again is short by the estimate that only rises, and the forecast gives it little chance."""
+    if case.fits(case.base, -value("ease.short")):
+        return False
+    return case.forecast(case.base).chance < value("ease.chance")
+
+
+# --- then ---------------------------------------------------------------------------------------------------------
+def _stop(case: Case) -> Choice:  # noqa: ARG001 - a row's answer is given the case whether it needs it or not
+    return Choice("stop", ())
+
+
+def first_sets(case: Case) -> Sets:
+    """The aim at the heaviest load that is likely to be met by what little is known."""
+    like = BODY if case.exercise.load_kind == "body" else Load(case.exercise.load_kind, None)
+    done = [act.load for act in case.today if act.load is not None and hardness(act.load) is not None]
+    if like.kind == "band" or not case.loads:
+        bands = case.lifter.kit.bands if case.lifter.kit is not None else ()
+        return _at(case, done[-1] if done else Load("band", None, bands[0] if bands else None))
+    options = case.loads
+    if done:
+        most = (hardness(done[-1]) or 0.0) * (1.0 + value("load.step_max"))
+        options = tuple(one for one in options if one <= most + 0.01) or options[:1]
+    low, high = 0, len(options) - 1
+    while low < high:
+        middle = (low + high + 1) // 2
+        if case.forecast(_at(case, load_at(options[middle], like))).chance >= value("first.chance"):
+            low = middle
+        else:
+            high = middle - 1
+    return _at(case, load_at(options[low], like))
+
+
+def _at(case: Case, load: Load) -> Sets:
+    aim = case.aim
+    return (TargetSet(load, aim.reps, aim.rir, aim.tempo, aim.rest_s, None),) * aim.sets
+
+
+def _first(case: Case) -> Choice:
+    return Choice("first", first_sets(case))
+
+
+def _restart(case: Case) -> Choice:
+    return Choice("hold", first_sets(case))
+
+
+def _ache_ease(case: Case) -> Choice:
+    base = case.base or first_sets(case)
+    return Choice("ease", ways.eased(case, base, value("ache.load_factor"), value("ache.set_factor"), case.aim.rir))
+
+
+def _return(case: Case) -> Choice:
+    row = after(case.days_off)
+    return Choice("ease", ways.eased(case, case.base, row.load_factor, row.set_factor, row.min_rir))
+
+
+def _after_misses(case: Case) -> Choice:
+    return Choice("ease", _carried_less(case) or _table_less(case))
+
+
+def _table_less(case: Case) -> Sets:
+    return ways.eased(case, case.base, value("misses.load_factor"), 1.0, case.aim.rir)
+
+
+def _carried_less(case: Case) -> Sets | None:
+    """The nearest that is less and carried: lower low ends at the same load, else a lighter load; None if neither."""
+    low = case.aim.reps[0]
+    have = case.carries(case.base)
+    lows = [
+        max(low, min(one.reps[0], floor(at - value("step.margin")))) for at, one in zip(have, case.base, strict=True)
+    ]
+    lower = tuple(replace(one, reps=(at, max(at, one.reps[1]))) for at, one in zip(lows, case.base, strict=True))
+    if case.fits(lower, 0.0) and any(at < one.reps[0] for at, one in zip(lows, case.base, strict=True)):
+        return lower
+    first = case.base[0].load
+    hard = hardness(first) if first is not None else None
+    if first is None or hard is None:
+        return None
+    for candidate in lighter(case.loads, hard)[:12]:
+        at_load = load_at(candidate, first)
+        sets = tuple(replace(one, load=at_load, reps=(min(low, one.reps[0]), one.reps[1])) for one in case.base)
+        if case.fits(sets, 0.0):
+            return sets
+    return None
+
+
+def _ease_soon(case: Case) -> Choice:
+    return Choice("ease", _carried_less(case) or _table_less(case))
+
+
+def _same(case: Case) -> Choice:
+    return Choice("hold", case.base)
+
+
+def _form(case: Case) -> Choice:
+    return Choice("form", case.base)
+
+
+def _rest_back(case: Case) -> Choice:
+    back = case.facts.give_back
+    return Choice("hold", tuple(replace(one, rest_s=back) for one in case.base))
+
+
+def _step(way: Way, step: ways.Step) -> Callable[[Case], Choice | None]:
+    def then(case: Case) -> Choice | None:
+        sets = step(case)
+        return None if sets is None else Choice(way, sets)
+
+    return then
+
+
+def _never(case: Case) -> bool:  # noqa: ARG001 - see _stop
+    return False
+
+
+def _always(case: Case) -> bool:  # noqa: ARG001 - see _stop
+    return True
+
+
+# fmt: off
+BEFORE: Final = (
+    Rule("ache-stop", "An ache of 6 or more in a part that the exercise loads: not today.",
+         ("silbernagel-2007",), ("ache.stop_level",), _aches("ache.stop_level"), _stop,
+         "Your {where} is at {level} of 10, so this one waits.", _CARE),
+    Rule("kit", "With a kit that cannot load the exercise as lightly as needed, it waits.",
+         ("practice",), (), _cannot_load, _stop,
+         "Nothing in your kit makes a load for this one."),
+    Rule("ache-ease", "An ache of 4 or 5 in a part that the exercise loads: less load, fewer sets.",
+         ("silbernagel-2007", "derived"), ("ache.ease_level", "ache.load_factor", "ache.set_factor"),
+         _aches("ache.ease_level"), _ache_ease,
+         "Your {where} is at {level} of 10, so today is lighter and shorter.", _CARE),
+    Rule("first", "Without a history, a starting load that is likely met is chosen, rather light than heavy.",
+         ("acsm-2009", "derived"), ("first.chance",), lambda case: case.facts.last is None, _first,
+         "First time here, so start light at {load} and say how it felt."),
+    Rule("load-unknown", "Where no load was told, a starting load is chosen as if for the first time.",
+         ("derived",), ("first.chance",), _load_unknown, _restart,
+         "Your last load is not known, so start at {load} and say how it felt."),
+    Rule("lay-off", "After two weeks or more without the exercise, less, by the return table.",
+         ("bosquet-2013", "mcmaster-2013", "caterisano-2019", "derived"), (), _laid_off, _return,
+         "{weeks} weeks since the last time, so come back easy."),
+    Rule("three-misses", "The same target missed three times is eased.",
+         ("rogerson-2024", "derived"), ("misses.allowed", "misses.load_factor"),
+         lambda case: case.facts.misses >= value("misses.allowed"), _after_misses,
+         "Missed {misses} times, so step back and build again."),
+    Rule("form-first", "Form last said not clean: the same again, done cleanly.",
+         ("derived", "practice"), (), _form_said, _form,
+         "The same again, every rep clean: more waits until form holds."),
+    Rule("form-doubt", "A result that the forecast cannot believe, form unsaid: the same again, and form is asked.",
+         ("derived",), ("form.doubt_z", "form.doubt_reps"), lambda case: case.facts.doubted, _form,
+         "That was far more than expected. Do the same again and say whether form was clean."),
+    Rule("ache-hold", "An ache of 3 in a part that the exercise loads: nothing gets harder.",
+         ("silbernagel-2007",), ("ache.hold_level",), _aches("ache.hold_level"), _same,
+         "Your {where} is at {level} of 10, so nothing gets harder today.", _CARE),
+    Rule("rest-back", "A shorter rest that cost more than a tenth of the repetitions is taken back.",
+         ("willardson-2005", "derived"), ("rest.cost_max",), lambda case: case.facts.give_back is not None, _rest_back,
+         "The shorter rest cost too many reps, so rest {rest} again."),
+    Rule("too-much", "Not met, and the same again has little chance: eased sooner.",
+         ("derived",), ("ease.chance", "ease.short"), lambda case: not case.facts.met and _same_too_much(case),
+         _ease_soon, "The same again is unlikely to work, so step back a little."),
+    Rule("not-met", "A step is made only from a target that was met: else the same again.",
+         ("acsm-2009", "nsca-essentials"), ("effort.half",), lambda case: not case.facts.met, _same,
+         "The same again: a step comes once this is met."),
+)
+"""Asked first, in this order."""
+
+STEPS: Final = {
+    "reps": Rule("more-reps", "More repetitions inside the coach's range, as many as are carried.",
+                 ("acsm-2009", "nsca-essentials"), ("step.margin",), _always, _step("reps", ways.reps),
+                 "All met, so a few more reps at the same load."),
+    "tempo": Rule("slower", "Slower lowering, by half a second, up to three seconds.",
+                  ("schoenfeld-2015", "wilk-2021"), ("tempo.step_s", "tempo.part_max_s", "tempo.rep_max_s"), _always,
+                  _step("tempo", ways.tempo), "All met, so lower in {down} this time."),
+    "range": Rule("further", "More range, by a rung, where the exercise has more of it.",
+                  ("pallares-2021", "derived"), ("range.rung_cm",), _always, _step("range", ways.range_),
+                  "All met, so a little more range this time: {range}."),
+    "rest": Rule("shorter-rest", "Shorter rest, by a quarter of a minute, not under the floor.",
+                 ("acsm-2009", "senna-2011", "grgic-2018"),
+                 ("rest.step_s", "rest.floor_compound_s", "rest.floor_isolation_s"), _always, _step("rest", ways.rest),
+                 "All met, so rest {rest} between sets this time."),
+    "load": Rule("heavier", "More load: the largest step of 2 to 10 % that is carried at the low end of the range.",
+                 ("acsm-2009", "nsca-essentials"), ("load.step_min", "load.step_max", "step.margin"), _always,
+                 _step("load", ways.load), "All met, so up to {load}. Fewer reps are fine at first."),
+}  # fmt: skip
+"""Asked next, in the coach's order of ways."""
+
+AFTER: Final = (
+    Rule("past-range", "Where the load cannot move, more repetitions than the coach's range, 30 at most.",
+         ("schoenfeld-2017",), ("reps.cap",), lambda case: "reps" in case.aim.ways, _step("reps", ways.more_reps),
+         "The load cannot move yet, so the reps go on."),
+    Rule("too-much-yet", "Met, but the same again has little chance: eased sooner.",
+         ("derived",), ("ease.chance", "ease.short"), _same_too_much, _ease_soon,
+         "The same again is unlikely to work, so step back a little."),
+    Rule("same-again", "No step is carried yet: the same again.",
+         ("acsm-2009",), ("step.margin",), _always, _same,
+         "Met. The same again until a step is likely to work."),
+)
+"""Asked last, in this order."""
+
+DURING: Final = (
+    Rule("done", "All sets of the session are done.", ("practice",), (), _never, _same, "That was the last set."),
+    Rule("bad-day", "Today's sets fell short and the rest has little chance: what is left is eased.",
+         ("derived",), ("ease.chance",), _never, _same, "Today runs short of the plan, so the rest is lighter."),
+    Rule("limits", "Hard limits, applied last; no rule overrides them.", ("schoenfeld-2015", "acsm-2009"), (), _never,
+         _same, "Kept inside the limits."),
+    Rule("considered", "Asked only to forecast these sets; nothing is decided.", ("derived",), (), _never, _same,
+         "Only a forecast of these sets; nothing is decided."),
+)
+"""Spoken from elsewhere: within a session, and by the limits."""
+# fmt: on
+
+RULES: Final = (*BEFORE, *STEPS.values(), *AFTER, *DURING)
+"""Every rule, in the order asked."""

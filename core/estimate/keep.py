@@ -1,0 +1,31 @@
+"""A belief as text and back, exactly: what outlives the day, packed as 64-bit numbers. Knows no rule."""
+
+from base64 import b64decode, b64encode
+
+import numpy as np
+
+from core.estimate.belief import KEPT, Belief, open_day
+from core.estimate.normal import Floats
+from core.estimate.people import POINTS
+
+
+def belief_text(belief: Belief) -> str:
+    """The belief between two sessions, as text: weights, mean and the upper half of the covariance."""
+    rows, columns = np.triu_indices(KEPT)
+    parts = (belief.log_weight[:, None], belief.mean[:, :KEPT], belief.cov[:, rows, columns])
+    return b64encode(np.ascontiguousarray(np.hstack(parts), dtype="<f8").tobytes()).decode("ascii")
+
+
+def belief_from(text: str) -> Belief:
+    """The belief of that text; ValueError when it is not one."""
+    width = 1 + KEPT + KEPT * (KEPT + 1) // 2
+    flat: Floats = np.frombuffer(b64decode(text, validate=True), dtype="<f8").astype(np.float64)
+    if flat.size != POINTS * width:
+        raise ValueError("not a belief of this version")
+    table = flat.reshape(POINTS, width)
+    mean, cov = np.zeros((POINTS, 5)), np.zeros((POINTS, 5, 5))
+    mean[:, :KEPT] = table[:, 1 : 1 + KEPT]
+    rows, columns = np.triu_indices(KEPT)
+    cov[:, rows, columns] = table[:, 1 + KEPT :]
+    cov[:, columns, rows] = table[:, 1 + KEPT :]
+    return open_day(Belief(table[:, 0].copy(), mean, cov))

@@ -1,0 +1,147 @@
+"""What would happen: sets to do in, repetitions expected and the chance of meeting them out. By simulation.
+
+The paths are fixed (offsets and normal points), the same for every target that is compared, so two targets differ only
+in what they ask. Behaviour is simulated: a set stops at its top or at the reserve as felt; what is truly left tires the
+next set less. Knows nothing of rules.
+"""
+
+from dataclasses import dataclass
+from typing import Final
+
+import numpy as np
+
+from core.estimate.belief import DAY, EFFORT, RUNG, STRENGTH, Belief, weights
+from core.estimate.normal import Floats, spread
+from core.estimate.people import People, people_for, rest_loss, usual_rest
+from core.estimate.sighting import Day, Sighting, as_forecast
+from core.evidence.body import seconds_or_metres
+from core.evidence.numbers import value
+from core.model.target import Forecast, Outlook, TargetSet
+
+PATHS: Final = 512
+_SETS: Final = 12
+_NOTHING: Final = Forecast(0.0, 1.0)
+
+
+@dataclass(frozen=True, slots=True)
+class FormBelief:
+    """Sets seen loose and clean, near failure and away from it, older ones counting less."""
+
+    near_loose: float = 0.0
+    near_clean: float = 0.0
+    away_loose: float = 0.0
+    away_clean: float = 0.0
+
+
+def form_after(form: FormBelief, seen: tuple[Sighting, ...]) -> FormBelief:
+    """The counts after a day's sets; a set without a word counts a little as clean."""
+    fade = 0.97 if seen else 1.0
+    counts = [fade * form.near_loose, fade * form.near_clean, fade * form.away_loose, fade * form.away_clean]
+    for one in seen:
+        first = 0 if one.near else 2
+        if one.form is None:
+            counts[first + 1] += value("form.unsaid_weight")
+        else:
+            counts[first + (one.form == "clean")] += 1.0
+    return FormBelief(*counts)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Paths:
+    """The lifter's possible todays, drawn from a belief: one row a path."""
+
+    people: People
+    mean: Floats
+    cov: Floats
+    tired: float
+    done: int
+
+
+def paths_of(belief: Belief, exercise: str, tired: float, done: int) -> Paths:
+    """Fixed offsets into the people's weights pick who each path is."""
+    edges = np.cumsum(weights(belief))
+    pick = np.searchsorted(edges, (np.arange(PATHS) + 0.5) / PATHS * edges[-1])
+    pick = np.minimum(pick, len(edges) - 1)
+    all_ = people_for(exercise)
+    one = People(all_.k[pick], all_.tiring[pick], all_.bias[pick], all_.effort[pick], all_.slowness[pick])
+    return Paths(one, belief.mean[pick], belief.cov[pick], tired, done)
+
+
+def _today(paths: Paths, rungs: float) -> tuple[Floats, Floats]:
+    """Strength on the day at that range, and the day's shared error of effort, one a path."""
+    z = spread(PATHS, 2 + _SETS)
+    row = np.zeros(5)
+    row[STRENGTH] = row[DAY] = 1.0
+    row[RUNG] = -max(rungs, 0.0)
+    mean = paths.mean @ row + (value("range.partial_gain") if rungs < 0 else 0.0)
+    crossed = paths.cov @ row
+    variance = np.maximum(crossed @ row, 1e-12) + (value("range.partial_sd") ** 2 if rungs < 0 else 0.0)
+    root = np.sqrt(variance)
+    along = crossed[:, EFFORT] / root
+    rest = np.sqrt(np.maximum(paths.cov[:, EFFORT, EFFORT] - along**2, 0.0))
+    return mean + root * z[:, 0], paths.mean[:, EFFORT] + along * z[:, 0] + rest * z[:, 1]
+
+
+@dataclass(slots=True, eq=False)
+class _Walk:
+    """A run through the sets: what has tired each path, which paths still meet the target, sets near failure."""
+
+    tired: Floats
+    met: Floats
+    near: Floats
+    sets: int = 0
+
+
+def _one_set(paths: Paths, wanted: TargetSet, seen: Sighting, day: Day, walk: _Walk) -> Floats:
+    """Repetitions at the felt reserve on each path; moves the walk past the set."""
+    people, scale = paths.people, seconds_or_metres(day.exercise)
+    strength, shared = _today(paths, seen.rungs)
+    z = spread(PATHS, 2 + _SETS)[:, 2 + (paths.done + walk.sets) % _SETS]
+    keeps = np.exp(-people.slowness * seen.slow) / (1.0 + people.tiring * walk.tired)
+    fresh = 1.0 + (np.exp(np.clip(strength - np.log(seen.mass), -5.0, 5.0)) - 1.0) / people.k
+    failure = np.maximum(fresh * keeps, 0.0)
+    share = value("effort.day_share")
+    long = 1.0 + np.clip((failure - seen.rir - value("curve.long_set")) / 8.0, 0.0, 1.0)
+    noise = seen.sd * people.effort * long * (share**0.5 * shared + (1.0 - share) ** 0.5 * z) if seen.rir > 0 else 0.0
+    own = value("set.sd") * np.roll(z, 97)
+    felt = failure - seen.rir - people.bias * min(seen.rir / 2.0, 1.0) * long - noise + own
+    low, high = wanted.reps[0] / scale, wanted.reps[1] / scale
+    walk.met = walk.met * (felt >= low - value("effort.half"))
+    done = np.minimum(np.maximum(np.minimum(felt, high), np.minimum(low, failure)), failure)
+    left = np.maximum(failure - done, 0.0)
+    walk.near = walk.near + (left <= value("form.near_reserve"))
+    rest = wanted.rest_s if wanted.rest_s is not None else day.aim.rest_s
+    loss = rest_loss(day.exercise, usual_rest(day.exercise) if rest is None else rest)
+    walk.tired = walk.tired + loss / (1.0 + left / value("rest.reserve_half"))
+    walk.sets += 1
+    return np.asarray(np.maximum(felt, 0.0) * scale)
+
+
+def _clean(form: FormBelief, near: Floats, sets: int) -> Floats:
+    """Chance that all sets are clean, on each path: two rates, each with its own doubt (a beta, integrated)."""
+
+    def table(loose: float, clean: float, rate: float, weight: float) -> Floats:
+        bad, good = loose + rate * weight, clean + (1.0 - rate) * weight
+        steps = np.arange(sets)
+        return np.concatenate(([1.0], np.cumprod((good + steps) / (bad + good + steps))))
+
+    close = table(form.near_loose, form.near_clean, value("form.near_loose"), value("form.near_weight"))
+    far = table(form.away_loose, form.away_clean, value("form.away_loose"), value("form.away_weight"))
+    count = near.astype(np.int64)
+    return close[count] * far[sets - count]
+
+
+def outlook(paths: Paths, form: FormBelief, sets: tuple[TargetSet, ...], day: Day) -> Outlook:
+    """Repetitions expected of each set done in order, and the chance that all are met."""
+    walk = _Walk(np.full(PATHS, paths.tired), np.ones(PATHS), np.zeros(PATHS))
+    forecasts = []
+    for wanted in sets:
+        seen = as_forecast(wanted, day, day.aim)
+        if seen is None:
+            forecasts.append(_NOTHING)
+            walk.met = walk.met * 0.5
+            continue
+        felt = _one_set(paths, wanted, seen, day, walk)
+        forecasts.append(Forecast(round(float(felt.mean()), 6), round(max(float(felt.std()), 0.05), 6)))
+    chance = float((walk.met * _clean(form, walk.near, walk.sets)).mean())
+    return Outlook(tuple(forecasts), round(min(max(chance, 0.0), 1.0), 6))
