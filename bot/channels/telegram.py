@@ -61,10 +61,15 @@ QUIETED: Final = ("Please use 'Bot", ".*`retry_after` will be of type")
 """Warnings of the library: that it has methods of its own (the raw form is the point here), and of a coming type."""
 
 COMMANDS: Final = (
+    ("begin", "Start the session"),
     ("next", "What to do next"),
+    ("today", "Where the session stands"),
+    ("why", "Why this target"),
+    ("undo", "Take the last one back"),
+    ("done", "That's the session done"),
     ("help", "How to write to me"),
 )
-"""The words in the menu of the chat. Each can be typed without the stroke as well."""
+"""The menu of the chat: the strokes that core.flow.phrases knows."""
 
 log = structlog.get_logger(__name__)
 

@@ -44,9 +44,6 @@ MEDIA: Final = (
 AWAY: Final = frozenset({"left", "kicked"})
 """Membership in which a chat is closed to us (in a private chat, ``kicked`` means blocked)."""
 
-SERVICE_COMMANDS: Final = frozenset({"start", "help"})
-"""Commands that stay commands. Any other is the word after the stroke: "/next" is "next", "/squat 60x8" a set."""
-
 _INT64: Final = 2**63
 _COMMAND: Final = re.compile(r"/(\w+)(?:@(\w+))?(?=\s|$)")
 
@@ -256,8 +253,7 @@ def _to_us(text: str, entities: list[_Entity], me: Me) -> tuple[str, bool]:
     if command:
         word, whose = command.groups()
         ours = whose is None or me.username is None or whose.casefold() == me.username.casefold()
-        stroke = "/" if word.casefold() in SERVICE_COMMANDS else ""
-        return (f"{stroke}{word}{text[command.end() :]}" if ours else text), ours
+        return (f"/{word}{text[command.end() :]}" if ours else text), ours
     if any(entity.user is not None and entity.user.id == me.id for entity in entities):
         return text, True
     if me.username is None:  # not told yet: rather answer a mention of another than drop one of us
