@@ -29,7 +29,7 @@ from core.model.acts import (
     Swap,
 )
 from core.model.reading import Reading, Setting
-from core.model.target import Advice, Question, Target, TargetSet
+from core.model.target import Advice, Aim, Question, Target, TargetSet
 
 Json = dict[str, Any]
 
@@ -158,6 +158,12 @@ def question_in(data: object) -> Question:
     if question.aim.sets < 1 or low < 1 or high < low:
         raise CodecError("aim: sets and reps are whole numbers from 1, and the low end is not above the high end")
     return question
+
+
+def aim_in(data: object) -> Aim:
+    """A prescription from the advising contract's shape."""
+    aim: Aim = _parse(Aim, data)
+    return aim
 
 
 def target_in(data: object) -> Target:
