@@ -51,6 +51,8 @@ class Pending:
     at: datetime
     text: str
     """The question as it was put, so that it can be put again."""
+    said: str = ""
+    """The lifter's words that raised it, so that a typed answer can complete them."""
 
 
 @dataclass(frozen=True, slots=True)

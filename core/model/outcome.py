@@ -7,6 +7,7 @@ from typing import Literal
 from core.model.acts import Act
 from core.model.book import Hold, Pending
 from core.model.lifter import Lifter
+from core.model.plan import Plan
 from core.model.target import Target
 
 
@@ -30,15 +31,24 @@ class Reply:
 
 @dataclass(frozen=True, slots=True)
 class Keep:
-    """An act to keep for a local day."""
+    """An act to keep for a local day.
+
+    ``message`` is the message that it belongs to when that is not the one being worked: the answer to a question
+    completes the message that raised it, so an edit of that message supersedes it.
+    """
 
     act: Act
     on: date
+    message: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Replace:
-    """The kept act ``id`` no longer stands; ``act`` takes its place, or nothing does (None: erased)."""
+    """The kept act ``id`` no longer stands; ``act`` takes its place, or nothing does (None: erased).
+
+    Its place is the whole of it: the same local day, arrival, message and position among the kept acts, so that "set 2"
+    stays set 2, and an edit of the message that it first came from supersedes it too.
+    """
 
     id: int
     act: Act | None
@@ -51,6 +61,14 @@ class Given:
     exercise: str
     on: date
     target: Target | None
+
+
+@dataclass(frozen=True, slots=True)
+class DayPlan:
+    """One day trains by ``plan`` instead of the weekly plan (no days in it: nothing is planned for that day)."""
+
+    on: date
+    plan: Plan
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,3 +99,4 @@ class Outcome:
     lifter: Lifter | None = None
     hold: Hold | None = None
     agenda: tuple[AgendaChange, ...] = ()
+    planned: tuple[DayPlan, ...] = ()

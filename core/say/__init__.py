@@ -1,1 +1,1 @@
-"""TARGET -> SENTENCE."""
+"""FACTS -> SENTENCES. The door is compose.compose: compose says what, wording holds the words, render the figures."""

@@ -1,0 +1,93 @@
+"""What the flow of a session asks of advice, answered by advising and by the rows of decide. One for each pass.
+
+It remembers within the pass what it was asked, because the same target is wanted for the setting, the list and the
+next set. It may not know acts other than sets, nor words.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Final
+
+from core.advising import Progress, absorb, advise_from, begin, load
+from core.decide.judge import met as met_target
+from core.decide.kit import plates_a_side
+from core.decide.rules import RULES
+from core.evidence.body import row_of, traits_of
+from core.flow.day import aim_of
+from core.model.acts import SetAct
+from core.model.book import Book
+from core.model.lifter import Lifter
+from core.model.target import Advice, Session, Target
+
+ON_A_BAR: Final = frozenset({"bar"})
+"""Implements whose plates are named side by side; what else is loaded differs from gym to gym."""
+
+_SOURCES: Final = {rule.id: rule.sources for rule in RULES}
+
+
+@dataclass(frozen=True, slots=True)
+class Advisers:
+    """Advice for one pass over one lifter's book."""
+
+    asked: dict[object, Advice] = field(default_factory=dict)
+
+    def today(self, book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
+        """Advice for the sets still to do today."""
+        key = ("today", on, exercise, done, aim_of(book, on, exercise), _person(book.lifter))
+        return self._once(
+            key,
+            lambda: advise_from(
+                _progress(book, exercise), book.lifter, exercise, aim_of(book, on, exercise), on, today=done
+            ),
+        )
+
+    def after(self, book: Book, session: Session, exercise: str, on: date) -> Advice:
+        """Advice for ``on``, once ``session`` is history."""
+        aim = aim_of(book, session.on, exercise)
+
+        def ask() -> Advice:
+            progress = absorb(_progress(book, exercise), book.lifter, aim, session)
+            return advise_from(progress, book.lifter, exercise, aim, on)
+
+        return self._once(("after", on, exercise, session.sets, aim, _person(book.lifter)), ask)
+
+    def _once(self, key: object, ask: Callable[[], Advice]) -> Advice:
+        if key not in self.asked:
+            self.asked[key] = ask()
+        return self.asked[key]
+
+    def plates(self, lifter: Lifter, exercise: str, target: Target) -> tuple[float, ...] | None:
+        """The plates for one side of the bar in the first set, in the lifter's unit, where a bar is loaded."""
+        load_ = target.sets[0].load if target.sets else None
+        if load_ is None or load_.kg is None or load_.kind != "total":
+            return None
+        if traits_of(exercise).implement not in ON_A_BAR:
+            return None
+        return plates_a_side(lifter.kit, lifter.unit, load_.kg)
+
+    def met(self, sets: tuple[SetAct, ...], target: Target) -> bool:
+        """Whether these sets met that target."""
+        return met_target(sets, target)
+
+    def sources(self, rule: str) -> tuple[str, ...]:
+        """The ids of the sources of a rule."""
+        return _SOURCES.get(rule, ())
+
+
+def _person(lifter: Lifter) -> object:
+    return lifter.aches, lifter.bodyweight_kg
+
+
+def _progress(book: Book, exercise: str) -> Progress:
+    """The folded history; without one, a beginning that leans on what is known of the most alike exercises."""
+    text = book.progress.get(exercise)
+    if text is not None:
+        return load(text)
+    alike = tuple(load(book.progress[name]) for name in sorted(book.progress) if _is_alike(name, exercise))
+    return begin(book.lifter, exercise, alike)
+
+
+def _is_alike(name: str, exercise: str) -> bool:
+    one, other = row_of(name), row_of(exercise)
+    return one.pattern == other.pattern or one.main_muscles == other.main_muscles

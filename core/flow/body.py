@@ -1,0 +1,69 @@
+"""The body speaks: aches ease today's targets, alarms stop everything. Design, "Safety". No wording, no diagnosis."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Final
+
+from core.evidence.numbers import value
+from core.flow import day
+from core.flow.scene import Scene
+from core.flow.targets import opened, renewed
+from core.model.acts import AcheAct, Alarm, Bodyweight
+from core.model.book import Hold
+from core.model.facts import Ached, Alarmed, AlertAche, AlertAlarm, Careful, Eased, Weighed
+from core.model.lifter import Ache
+
+QUOTED: Final = 200
+"""Characters of a message that are quoted to the coach."""
+
+
+def ache(scene: Scene, acts: Sequence[AcheAct]) -> Scene:
+    """Keep aches, make today's targets anew under them, and tell the coach of those that need a word."""
+    scene = opened(scene)
+    for act in acts:
+        told = scene.book.profile.coach is not None and (act.level is None or act.level >= value("ache.ease_level"))
+        lifter = scene.book.lifter
+        noted = Ache(act.where, scene.on, act.side, act.level)
+        scene = scene.keeps(act).says(Ached(act, told)).makes(replace(lifter, aches=(*lifter.aches, noted)))
+        scene, eased = _eased(scene)
+        if told:
+            scene = scene.alerts_coach(AlertAche(scene.book.profile.name, act, eased))
+    return scene
+
+
+def _eased(scene: Scene) -> tuple[Scene, tuple[Eased, ...]]:
+    """Targets of today made anew; those that ask less now are said, with one caution for all."""
+    if scene.book.hold:
+        return scene, ()
+    before = dict(scene.book.targets)
+    scene = renewed(scene, before)
+    changed = [name for name, target in scene.book.targets.items() if target != before[name]]
+    todo = [name for name in changed if not day.is_complete(scene.book, scene.on, name)]
+    eased = tuple(
+        Eased(name, scene.book.targets[name].way, scene.book.targets[name].sets)
+        for name in todo
+        if scene.book.targets[name].way in ("ease", "stop", "hold")
+    )
+    cautions = [
+        text for one in eased for text in scene.adviser.today(scene.book, scene.on, one.exercise, ()).cautions[:1]
+    ]
+    return scene.says(*eased, *(Careful(text) for text in cautions[:1])), eased
+
+
+def alarm(scene: Scene, acts: Sequence[Alarm]) -> Scene:
+    """Stop: keep the signs, hold every target until the coach clears it, tell the coach at once."""
+    coach = scene.book.profile.coach
+    for act in acts:
+        scene = scene.keeps(act).says(Alarmed(act.sign, coach is not None))
+        scene = scene.alerts_coach(AlertAlarm(scene.book.profile.name, act.sign, scene.words[:QUOTED]))
+    for exercise in tuple(scene.book.targets):
+        scene = scene.gives(exercise, None)
+    hold = scene.book.hold or Hold(acts[0].sign, scene.now)
+    return replace(scene, book=replace(scene.book, hold=hold), out=replace(scene.out, hold=hold))
+
+
+def bodyweight(scene: Scene, acts: Sequence[Bodyweight]) -> Scene:
+    """Keep the body mass, and use it from now on."""
+    for act in acts:
+        scene = scene.keeps(act).makes(replace(scene.book.lifter, bodyweight_kg=act.kg)).says(Weighed(act.kg))
+    return scene

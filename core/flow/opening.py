@@ -1,0 +1,56 @@
+"""How a pass begins: the scene for a message or for the clock. It may not know what will be done in it."""
+
+from dataclasses import replace
+from datetime import date, datetime
+
+from core.flow import day
+from core.flow.scene import Adviser, Scene
+from core.model.acts import AcheAct, SetAct
+from core.model.book import Book, Incoming, Kept
+
+
+def of_message(incoming: Incoming, book: Book, now: datetime, adviser: Adviser) -> Scene:
+    """The scene of a message. An edit begins from the book without what its message had said before."""
+    on = day.session_day(book, now)
+    before = _of(book, incoming.number) if incoming.edit else ()
+    at = before[0].at if before else now
+    return Scene(
+        book=_without(book, before),
+        now=now,
+        at=at,
+        on=day.session_day(replace(book, kept=_earlier(book, incoming.number)), at) if before else on,
+        message=incoming.number,
+        came=incoming.number,
+        adviser=adviser,
+        edited=incoming.edit,
+        words=incoming.text,
+        gone=tuple(kept.act for kept in before if isinstance(kept.act, SetAct)),
+    )
+
+
+def of_clock(on: date | None, book: Book, now: datetime, adviser: Adviser) -> Scene:
+    """The scene of a thing that has come due."""
+    today = day.session_day(book, now)
+    if on not in (None, today):
+        book = replace(book, planned_for_today=None, targets={})
+    return Scene(book=book, now=now, at=now, on=on or today, message=0, came=0, adviser=adviser)
+
+
+def _of(book: Book, message: int) -> tuple[Kept, ...]:
+    return tuple(kept for kept in book.kept if kept.message == message)
+
+
+def _earlier(book: Book, message: int) -> tuple[Kept, ...]:
+    return tuple(kept for kept in book.kept if kept.message < message)
+
+
+def _without(book: Book, gone: tuple[Kept, ...]) -> Book:
+    """The book without these acts, and without the aches that they told of."""
+    ids = {kept.id for kept in gone}
+    told = {(kept.act.where, kept.act.side, kept.on) for kept in gone if isinstance(kept.act, AcheAct)}
+    aches = tuple(ache for ache in book.lifter.aches if (ache.where, ache.side, ache.on) not in told)
+    return replace(
+        book,
+        kept=tuple(kept for kept in book.kept if kept.id not in ids),
+        lifter=replace(book.lifter, aches=aches),
+    )

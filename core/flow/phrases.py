@@ -1,0 +1,79 @@
+"""Everyday words to the service itself, and what kind of text a message is. Tables; knows no acts and no answers."""
+
+import re
+import unicodedata
+from collections.abc import Mapping
+from typing import Final, Literal
+
+Phrase = Literal["start", "help", "why", "undo", "where", "hello", "thanks", "fine", "later", "well_again"]
+Shape = Literal["empty", "emoji", "script", "noise", "words"]
+
+PHRASES: Final[Mapping[Phrase, tuple[str, ...]]] = {
+    "start": ("/start", "get started", "how do i start"),
+    "help": ("/help", "help", "help me", "how does this work", "what can you do", "what can i say", "commands", "?"),
+    "why": ("/why", "why", "why that", "why so", "how come", "why this", "what for", "why so light", "why so heavy",
+            "why the same", "why not more", "why less"),
+    "undo": ("/undo", "undo", "undo that", "take that back", "take it back", "undo last"),
+    "where": ("/today", "today", "where am i", "where was i", "how far am i", "what have i done", "status",
+              "what did i do", "show today"),
+    "hello": ("hi", "hello", "hey", "good morning", "good evening", "morning", "evening", "hi there", "hello there"),
+    "thanks": ("thanks", "thank you", "thx", "ta", "cheers", "thanks a lot", "many thanks", "ty"),
+    "fine": ("ok", "okay", "k", "right", "got it", "sure", "alright", "great", "good", "cool", "nice", "will do", "yep",
+             "yes", "no", "nope", "perfect"),
+    "later": ("brb", "one sec", "one moment", "wait", "hold on", "back in a bit"),
+    "well_again": ("im fine now", "i am fine now", "its fine now", "it is fine now", "all good now", "all fine now",
+                   "im ok now", "i am ok now", "im okay now", "it passed", "its gone", "it is gone", "feeling fine now",
+                   "feel fine now", "i feel fine", "im fine", "i am fine", "feeling better", "im better now",
+                   "clear me", "unlock", "lift the hold", "it went away", "false alarm", "its ok now", "its okay now",
+                   "i feel better now", "im good now", "feeling ok now"),
+}  # fmt: skip
+"""What is said, whole, for each of them; case, apostrophes and marks at the end don't count."""
+
+_BY_WORDS: Final = {words: phrase for phrase, all_words in PHRASES.items() for words in all_words}
+
+COMMANDS: Final[Mapping[str, str]] = {
+    "/begin": "starting now",
+    "/next": "what's next?",
+    "/done": "that's me done",
+    "/swap": "can I swap this one",
+    "/skip": "skip this one",
+}
+"""What people look for in a menu, as the plain sentence that it stands for."""
+
+NOISE_FROM: Final = 400
+"""Characters from which a text without a single set is called noise rather than answered as talk. Choice of ours."""
+
+
+def plain(text: str) -> str:
+    """Lower case, no apostrophes, no marks at the end, single spaces."""
+    folded = unicodedata.normalize("NFKC", text).casefold().replace("’", "").replace("'", "")
+    folded = " ".join(folded.split())
+    return folded.rstrip("!.?… ") or folded
+
+
+def phrase_of(text: str) -> Phrase | None:
+    """The everyday phrase that a whole message is, if it is one."""
+    words = plain(text)
+    return _BY_WORDS.get(words) or _BY_WORDS.get(re.sub(r"^(ok|so|but|and|hey),? ", "", words))
+
+
+def command_as_sentence(text: str) -> str:
+    """A menu's word as the sentence that it stands for, with what follows it; any other text as it is."""
+    head, _, rest = text.strip().partition(" ")
+    head = head.split("@")[0].casefold()
+    if head not in COMMANDS:
+        return text
+    return f"{COMMANDS[head].removesuffix(' this one')} {rest}" if rest else COMMANDS[head]
+
+
+def shape_of(text: str) -> Shape:
+    """What kind of text it is when nothing was found in it."""
+    letters = [char for char in text if char.isalpha()]
+    if not text.strip():
+        return "empty"
+    if not letters:
+        return "emoji" if not any(char.isdigit() for char in text) else "noise"
+    latin = sum("LATIN" in unicodedata.name(char, "") for char in letters[:NOISE_FROM])
+    if latin * 2 < len(letters[:NOISE_FROM]):
+        return "script"
+    return "noise" if len(text) > NOISE_FROM else "words"

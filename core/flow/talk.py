@@ -1,0 +1,152 @@
+"""What is answered when a message reports nothing: everyday words, notes for the coach, what cannot be read."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from typing import Final
+
+from core.evidence.sources import SOURCES
+from core.flow import course, day, mends
+from core.flow.phrases import Phrase, phrase_of, shape_of
+from core.flow.scene import Scene
+from core.flow.targets import opened
+from core.model.acts import SetAct, Span
+from core.model.book import Pending
+from core.model.facts import Asked, Erased, Held, Noted, Told, Where
+from core.model.reading import Ask
+from core.model.target import Reason
+
+_PLAIN: Final[Mapping[Phrase, str]] = {
+    "start": "start",
+    "help": "help",
+    "hello": "hello",
+    "thanks": "thanks",
+    "fine": "fine",
+    "later": "later",
+}
+
+
+def phrase(scene: Scene, text: str) -> Scene | None:
+    """The answer to an everyday phrase, if the message is one."""
+    said = phrase_of(text)
+    if said is None:
+        return None
+    if said in _PLAIN:
+        return scene.says(Told(_PLAIN[said]))
+    return _ANSWERS[said](scene)
+
+
+def _undo(scene: Scene) -> Scene:
+    undone = mends.undo(scene)
+    return course.standing(undone) if undone.out.replace else undone
+
+
+def where(scene: Scene) -> Scene:
+    """Where things are: what was done today, the session as it stands, what is next."""
+    scene = opened(scene)
+    sets = day.sets_on(scene.book, scene.on)
+    scene = scene.says(Where(len(sets), day.now_on(scene.book, scene.on)))
+    if scene.book.hold:
+        return scene.says(Held(scene.book.hold.since))
+    listed = course.listed(scene)
+    return scene.says(listed) if listed else course.standing(scene)
+
+
+def _why(scene: Scene) -> Scene:
+    if scene.book.hold:
+        return scene.says(Held(scene.book.hold.since))
+    scene = opened(scene)
+    exercise = day.now_on(scene.book, scene.on)
+    if exercise is None:
+        return scene.says(Told("why.none"))
+    advice = scene.adviser.today(scene.book, scene.on, exercise, scene.done(exercise))
+    if not advice.why:
+        return scene.says(Told("why.none"))
+    return scene.says(*(_explained(scene, reason) for reason in advice.why))
+
+
+def _explained(scene: Scene, reason: Reason) -> Told:
+    titles = [SOURCES[one].title for one in scene.adviser.sources(reason.rule) if one in SOURCES]
+    if not titles:
+        return Told("why.line", (("text", reason.text),))
+    return Told("why.source", (("text", reason.text), ("source", "; ".join(titles))))
+
+
+def _well_again(scene: Scene) -> Scene:
+    if scene.book.hold is None:
+        return scene.says(Told("fine"))
+    return scene.says(Held(scene.book.hold.since, lifted_wish=True))
+
+
+_ANSWERS: Final[Mapping[Phrase, Callable[[Scene], Scene]]] = {
+    "undo": _undo,
+    "where": where,
+    "why": _why,
+    "well_again": _well_again,
+}
+
+
+def unreadable(scene: Scene, media: str | None) -> Scene:
+    """Something that is no text, or an empty one."""
+    return scene.says(Told("empty" if media is None else "media"))
+
+
+def noted(scene: Scene, text: str, gone: tuple[SetAct, ...]) -> Scene:
+    """Nothing was found in the words: they are kept for the coach. ``gone``: what an edit took out."""
+    if gone:
+        return with_note(scene.says(Told("edit.nothing"), Erased(gone)), text)
+    shape = shape_of(text)
+    if shape in ("empty", "emoji"):
+        return scene.says(Told(shape))
+    if shape in ("script", "noise"):
+        return with_note(scene.says(Told(shape)), text)
+    return with_note(scene.says(Noted((text,), beside=False)), text)
+
+
+def words_at(text: str, spans: tuple[Span, ...]) -> tuple[str, ...]:
+    """The words that were not understood."""
+    found = (text[start:end].strip(" ,;.\n") for start, end in spans)
+    return tuple(words for words in found if any(char.isalnum() for char in words))
+
+
+def open_question(scene: Scene) -> Pending | None:
+    """The question still open; one of an earlier day is not."""
+    pending = scene.book.pending
+    if pending is None or scene.edited:
+        return None
+    return pending if day.local(pending.at, scene.book).date() >= scene.on else None
+
+
+def nothing_chosen(scene: Scene) -> Scene:
+    """The answer was no."""
+    return scene.says(Told("answer.none"))
+
+
+def closes(scene: Scene) -> Scene:
+    """With the open question answered."""
+    return replace(scene, out=replace(scene.out, answered=True))
+
+
+def asks(scene: Scene, ask: Ask) -> Scene:
+    """With a question put. What an older one was about is kept for the coach."""
+    old = open_question(scene)
+    scene = with_note(scene, old.said) if old and old.said and old.message != scene.came else scene
+    return scene.says(Asked(ask))
+
+
+def old_button(scene: Scene) -> Scene:
+    """A button of another time: it says so, and where things are."""
+    return where(scene.says(Told("press.old")))
+
+
+def beside(scene: Scene, words: tuple[str, ...]) -> Scene:
+    """Words beside what was understood: kept for the coach, and given back so that nothing is dropped unseen."""
+    if not words:
+        return scene
+    for text in words:
+        scene = with_note(scene, text)
+    return scene.says(Noted(words, beside=True))
+
+
+def with_note(scene: Scene, text: str) -> Scene:
+    """With words kept for the coach."""
+    return replace(scene, out=replace(scene.out, notes=(*scene.out.notes, text)))

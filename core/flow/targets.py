@@ -1,0 +1,116 @@
+"""Targets put in force for a day, and the next set announced. It may not know how advice is made."""
+
+from collections.abc import Iterable
+from datetime import date, timedelta
+from typing import Final
+
+from core.flow import day
+from core.flow.scene import Scene
+from core.flow.steps import step_of
+from core.model.acts import SetAct
+from core.model.facts import Because, Careful, NextTime, PlanDone, Upcoming
+from core.model.target import Advice, Session, Target, TargetSet
+from core.model.working import working_sets
+
+DAYS_AHEAD: Final = 14
+"""How far the plan is searched for the next day of an exercise."""
+
+A_WEEK: Final = timedelta(days=7)
+
+
+def opened(scene: Scene, *more: str) -> Scene:
+    """Every exercise of today, and those named, has its target in force: the one for the whole of its sets."""
+    if scene.book.hold:
+        return scene
+    planned = (place.exercise for place in day.places(scene.book, scene.on) if not place.left_out)
+    for exercise in dict.fromkeys((*planned, *more)):
+        if exercise not in scene.book.targets:
+            advice = scene.adviser.today(scene.book, scene.on, exercise, ())
+            scene = scene.gives(exercise, Target(advice.way, advice.sets))
+    return scene
+
+
+def renewed(scene: Scene, exercises: Iterable[str]) -> Scene:
+    """The targets of these exercises made anew, as after an ache."""
+    for exercise in exercises:
+        advice = scene.adviser.today(scene.book, scene.on, exercise, ())
+        target = Target(advice.way, advice.sets)
+        if target != scene.book.targets.get(exercise):
+            scene = scene.gives(exercise, target)
+    return scene
+
+
+def announced(scene: Scene) -> Scene:
+    """With the next set to do, or with what the next session will ask when nothing is left."""
+    exercise = day.now_on(scene.book, scene.on)
+    tried: set[str] = set()
+    while exercise is not None and exercise not in tried:
+        tried.add(exercise)
+        scene = opened(scene, exercise)
+        advice = scene.adviser.today(scene.book, scene.on, exercise, scene.done(exercise))
+        if advice.sets and not _off(scene, exercise):
+            return _next_set(scene, exercise, advice)
+        exercise = day.next_after(scene.book, scene.on, exercise)
+    return _nothing_left(scene)
+
+
+def _off(scene: Scene, exercise: str) -> bool:
+    return any(day.is_off(scene.book, one) for one in day.places(scene.book, scene.on) if one.exercise == exercise)
+
+
+def _next_set(scene: Scene, exercise: str, advice: Advice) -> Scene:
+    sets = scene.done(exercise)
+    done = len(working_sets(sets))
+    fresh = not sets
+    plates = scene.adviser.plates(scene.book.lifter, exercise, Target(advice.way, advice.sets))
+    note = next((p.note for p in day.places(scene.book, scene.on) if p.exercise == exercise), None) if fresh else None
+    step = advice.sets[0]
+    scene = scene.says(Upcoming(exercise, step, done + 1, done + len(advice.sets), fresh, plates, note))
+    if fresh or _differs(scene.book.targets.get(exercise), done, advice.sets):
+        scene = scene.says(Because(advice.why))
+    return scene.says(*(Careful(text) for text in advice.cautions[:1])) if fresh else scene
+
+
+def _differs(given: Target | None, done: int, left: tuple[TargetSet, ...]) -> bool:
+    """The sets still to do are not those that the day's target had in their place."""
+    if given is None:
+        return True
+    return tuple(_asked(one) for one in given.sets[done:]) != tuple(_asked(one) for one in left)
+
+
+def _asked(one: TargetSet) -> tuple[object, ...]:
+    return one.load, one.reps, one.tempo, one.range
+
+
+def _nothing_left(scene: Scene) -> Scene:
+    if day.places(scene.book, scene.on):
+        scene = scene.says(PlanDone())
+    last = day.last_set(scene.book, scene.on)
+    if last is None or not isinstance(last.act, SetAct) or last.act.exercise is None:
+        return scene
+    advice = next_time(scene, last.act.exercise)
+    return scene.says(NextTime(last.act.exercise, advice.way, advice.sets), Because(advice.why))
+
+
+def next_time(scene: Scene, exercise: str) -> Advice:
+    """What the next session of an exercise asks, once today's is history."""
+    session = Session(scene.on, scene.done(exercise), scene.book.targets.get(exercise))
+    return scene.adviser.after(scene.book, session, exercise, next_day_of(scene, exercise))
+
+
+def next_day_of(scene: Scene, exercise: str) -> date:
+    """The next day on which the plan holds the exercise; a week from now where it does not."""
+    for ahead in range(1, DAYS_AHEAD + 1):
+        when = scene.on + timedelta(days=ahead)
+        planned = scene.book.plan.on(when.weekday())
+        if planned and any(one.exercise == exercise for one in planned.exercises):
+            return when
+    return scene.on + A_WEEK
+
+
+def praised(scene: Scene, exercise: str) -> Scene:
+    """With the step named, when the last set completed the target and one way went up."""
+    target, done = scene.book.targets.get(exercise), scene.done(exercise)
+    step = step_of(exercise, target, done, scene.adviser.met)
+    step = step if target and len(working_sets(done)) == len(target.sets) else None
+    return scene.says(step) if step else scene

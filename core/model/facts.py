@@ -1,0 +1,328 @@
+"""What happened in one pass, as values: the flow of a session states them, ``say`` makes sentences of them.
+
+A fact carries nouns (loads, sets, days), never words. It may not know languages, units of display or lengths.
+"""
+
+from dataclasses import dataclass, field
+from datetime import date, datetime, time
+from typing import Literal
+
+from core.model.acts import AcheAct, SetAct, Sign
+from core.model.reading import Ask
+from core.model.target import Reason, Target, TargetSet, Verdict
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """Sets of one exercise that were understood and kept. ``ago`` is 0 today, -1 yesterday, ..."""
+
+    exercise: str
+    sets: tuple[SetAct, ...]
+    on: date
+    ago: int = 0
+    edited: bool = False
+    planned: bool = False
+    """Kept from the words "as planned", so the numbers are the target's low ends."""
+
+
+@dataclass(frozen=True, slots=True)
+class Amended:
+    """A kept set now reads otherwise. ``number`` is its place in the session's exercise."""
+
+    before: SetAct
+    after: SetAct
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class Erased:
+    """These kept sets no longer stand."""
+
+    sets: tuple[SetAct, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Undone:
+    """The last message's records were taken back: its sets, and how many other records."""
+
+    sets: tuple[SetAct, ...]
+    others: int
+
+
+@dataclass(frozen=True, slots=True)
+class NoSuchSet:
+    """A correction that finds no set: there are ``have`` of ``exercise`` (None: no set at all)."""
+
+    exercise: str | None
+    have: int
+
+
+@dataclass(frozen=True, slots=True)
+class Upcoming:
+    """The next set: ``number`` of ``of``. ``fresh``: the exercise is announced now, its first set is still to come."""
+
+    exercise: str
+    step: TargetSet
+    number: int
+    of: int
+    fresh: bool
+    plates: tuple[float, ...] | None = None
+    """One side of the bar, heaviest first, in the lifter's unit; None where no bar is loaded."""
+    note: str | None = None
+    """The coach's own cue, shown as it is, with the first set."""
+
+
+@dataclass(frozen=True, slots=True)
+class NextTime:
+    """What the next session of this exercise will ask."""
+
+    exercise: str
+    way: Verdict
+    sets: tuple[TargetSet, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Because:
+    """Why a target moves or is held back."""
+
+    reasons: tuple[Reason, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Careful:
+    """A caution to show, one sentence."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Stepped:
+    """A target was met and one way went up."""
+
+    exercise: str
+    way: Verdict
+
+
+@dataclass(frozen=True, slots=True)
+class PlanDone:
+    """Everything planned for today is done, skipped or off."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One exercise of a session to come: its target, and how many of its sets are done."""
+
+    exercise: str
+    target: Target | None
+    sets: int
+    reps: tuple[int, int]
+    done: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """A whole session, as it stands."""
+
+    title: str
+    lines: tuple[Line, ...]
+    at: time | None = None
+    minutes: int | None = None
+    started: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Recapped:
+    """A session that is over: sets done by exercise, the steps made, what the next session will ask."""
+
+    done: tuple[tuple[str, tuple[SetAct, ...]], ...]
+    steps: tuple[Stepped, ...] = ()
+    coming: tuple[NextTime, ...] = ()
+    skipped: tuple[str, ...] = ()
+    by_silence: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Skipped:
+    """An exercise is left out today."""
+
+    exercise: str
+
+
+@dataclass(frozen=True, slots=True)
+class Swapped:
+    """From now on ``to`` stands in the place of ``from_``."""
+
+    from_: str
+    to: str
+
+
+@dataclass(frozen=True, slots=True)
+class Offered:
+    """Replacements for an exercise, each with its first set (None: no load known). Empty: there is none to offer."""
+
+    from_: str
+    picks: tuple[tuple[str, TargetSet | None], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class EraseAsked:
+    """All of today is to be erased: ask for a yes first."""
+
+    sets: int
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A question of the reader's. ``again``: it was open already and is put once more."""
+
+    ask: Ask
+    again: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """A body mass was kept."""
+
+    kg: float
+
+
+@dataclass(frozen=True, slots=True)
+class Ached:
+    """An ache was kept; ``told`` says whether the coach hears of it now."""
+
+    ache: AcheAct
+    told: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Eased:
+    """An exercise of today asks less since the ache (``sets`` empty: it is off today)."""
+
+    exercise: str
+    way: Verdict
+    sets: tuple[TargetSet, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Alarmed:
+    """A symptom of the alarm list. ``told``: there is a coach, who hears of it at once."""
+
+    sign: Sign
+    told: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """All targets are held since ``since``; sets are still kept."""
+
+    since: datetime
+    lifted_wish: bool = False
+    """The lifter says that it is fine now: kindly, no."""
+
+
+@dataclass(frozen=True, slots=True)
+class Noted:
+    """Words that were not understood. ``beside``: something else in the message was."""
+
+    words: tuple[str, ...]
+    beside: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Where:
+    """Where things are: sets kept today, and the exercise that is on."""
+
+    sets: int
+    exercise: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Moved:
+    """Today's session was moved to ``to``, or called off (None)."""
+
+    to: date | None
+    travelling: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Missed:
+    """A planned session of ``on`` has no sets: one kind question."""
+
+    on: date
+    title: str
+
+
+@dataclass(frozen=True, slots=True)
+class Weekly:
+    """A week in numbers, from ``first`` to ``last``."""
+
+    first: date
+    last: date
+    sessions: int
+    planned: int
+    sets: int
+    steps: tuple[Stepped, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A plain sentence by its key in the wording table, with the name slots it needs."""
+
+    key: str
+    slots: tuple[tuple[str, str], ...] = field(default_factory=tuple)
+
+
+@dataclass(frozen=True, slots=True)
+class AlertAlarm:
+    """For the coach: a client reports a symptom; ``words`` is the message."""
+
+    who: str
+    sign: Sign
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class AlertAche:
+    """For the coach: a client's ache, and what was changed because of it."""
+
+    who: str
+    ache: AcheAct
+    eased: tuple[Eased, ...]
+
+
+Alert = AlertAlarm | AlertAche
+
+Fact = (
+    Recorded
+    | Amended
+    | Erased
+    | Undone
+    | NoSuchSet
+    | Upcoming
+    | NextTime
+    | Because
+    | Careful
+    | Stepped
+    | PlanDone
+    | Listed
+    | Recapped
+    | Skipped
+    | Swapped
+    | Offered
+    | EraseAsked
+    | Asked
+    | Weighed
+    | Ached
+    | Eased
+    | Alarmed
+    | Held
+    | Noted
+    | Where
+    | Moved
+    | Missed
+    | Weekly
+    | Told
+)
+
+Kind = Literal["prompt", "missed", "summary", "recap"]
+"""What the clock comes back for."""

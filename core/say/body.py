@@ -1,0 +1,51 @@
+"""Aches, alarms and holds in calm words. Never a diagnosis."""
+
+from collections.abc import Callable, Mapping
+from typing import Any, Final
+
+from core.model.acts import AcheAct
+from core.model.facts import Ached, Alarmed, Eased, Held
+from core.say import figures
+from core.say.render import Voice, capital
+
+
+def place(voice: Voice, ache: AcheAct) -> str:
+    """A body part with its side, in words."""
+    part = ache.where.replace("-", " ")
+    return voice.say(f"side.{ache.side}", part=part) if ache.side else part
+
+
+def _ached(voice: Voice, fact: Ached) -> list[str]:
+    where = capital(place(voice, fact.ache))
+    if fact.ache.level is None:
+        line = voice.say("ached.unsaid", where=where)
+    else:
+        line = voice.say("ached", where=where, level=voice.number(fact.ache.level))
+    return [f"{line} {voice.say('ached.told', coach=voice.coach)}" if fact.told else line]
+
+
+def _eased(voice: Voice, fact: Eased) -> list[str]:
+    name = voice.heading(fact.exercise)
+    if fact.way != "ease" or not fact.sets:
+        return [voice.say(f"eased.{'stop' if not fact.sets else fact.way}", exercise=name)]
+    first = fact.sets[0]
+    heavy = figures.load(voice, fact.exercise, first.load)
+    what = f"{len(fact.sets)} x {figures.asked(voice, fact.exercise, first, loaded=False)}"
+    return [voice.say("eased.ease", exercise=name, what=" ".join(filter(None, (heavy, what))))]
+
+
+def _alarmed(voice: Voice, fact: Alarmed) -> list[str]:
+    closing = f"{voice.say('alarm.cannot')} {voice.by_coach('alarm.coach') if fact.told else voice.say('alarm.alone')}"
+    return [voice.say(f"alarm.{fact.sign}"), closing]
+
+
+def _held(voice: Voice, fact: Held) -> list[str]:
+    return [voice.by_coach("held.wish" if fact.lifted_wish else "held")]
+
+
+SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
+    Ached: _ached,
+    Eased: _eased,
+    Alarmed: _alarmed,
+    Held: _held,
+}

@@ -1,0 +1,112 @@
+"""The door: facts in, one reply out. Chooses what is said and in which order; the words are wording's."""
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
+
+from core.model.acts import Erase, Swap
+from core.model.facts import Alert, AlertAche, AlertAlarm, Asked, EraseAsked, Fact, Offered
+from core.model.reading import Ask, Option
+from core.say import body, clock, coming, figures, receipts, session, talk
+from core.say.render import Voice
+
+LABEL_FITS: Final = 28
+"""Characters that a button shows on a phone; longer answers are numbered in the text."""
+
+_SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
+    **receipts.SAID,
+    **coming.SAID,
+    **session.SAID,
+    **body.SAID,
+    **talk.SAID,
+    **clock.SAID,
+}
+"""The lines of each kind of fact that asks nothing."""
+
+
+@dataclass(frozen=True, slots=True)
+class Composed:
+    """A reply's text, the question in it, and what to press for its answers, in their order."""
+
+    text: str
+    ask: Ask | None = None
+    question: str = ""
+    labels: tuple[str, ...] = ()
+
+
+def compose(facts: Iterable[Fact], voice: Voice) -> Composed:
+    """All facts of a pass as one reply, in the order in which they happened; a question closes it."""
+    lines: list[str] = []
+    asked: Composed | None = None
+    for fact in facts:
+        if isinstance(fact, Asked | Offered | EraseAsked):
+            asked = question(fact, voice)
+        else:
+            lines += _SAID[type(fact)](voice, fact)
+    text = "\n".join(dict.fromkeys(line for line in lines if line))
+    if asked is None:
+        return Composed(text)
+    return Composed("\n".join(filter(None, (text, asked.text))), asked.ask, asked.question, asked.labels)
+
+
+def question(fact: Asked | Offered | EraseAsked, voice: Voice) -> Composed:
+    """A question with its answers; long ones are numbered in the text and pressed by number."""
+    words, ask = _QUESTIONS[type(fact)](voice, fact)
+    labels = [option.label for option in ask.options]
+    if all(len(label) <= LABEL_FITS for label in labels):
+        return Composed(words, ask if ask.options or isinstance(fact, Asked) else None, words, tuple(labels))
+    rows = [voice.say("ask.option", n=n, label=label) for n, label in enumerate(labels, start=1)]
+    return Composed("\n".join((words, *rows)), ask, words, tuple(str(n) for n in range(1, len(labels) + 1)))
+
+
+def _asked(voice: Voice, fact: Asked) -> tuple[str, Ask]:
+    words = voice.say(f"ask.{fact.ask.about}")
+    return (voice.say("ask.again", question=words) if fact.again else words), fact.ask
+
+
+def _offered(voice: Voice, fact: Offered) -> tuple[str, Ask]:
+    options = []
+    for to, step in fact.picks:
+        heavy = figures.load(voice, to, step.load) if step else ""
+        key = "offer.option" if heavy else "offer.option.plain"
+        label = voice.say(key, exercise=voice.exercise(to), load=heavy)
+        options.append(Option(label, (Swap(fact.from_, to),)))
+    key = "offer" if options else "offer.none"
+    return voice.say(key, exercise=voice.exercise(fact.from_)), Ask("exercise", tuple(options))
+
+
+def _erase_asked(voice: Voice, fact: EraseAsked) -> tuple[str, Ask]:
+    options = (Option(voice.say("yes"), (Erase("today"),)), Option(voice.say("no"), ()))
+    return voice.say("ask.erase", n=fact.sets), Ask("meaning", options)
+
+
+_QUESTIONS: Final[Mapping[type, Callable[[Voice, Any], tuple[str, Ask]]]] = {
+    Asked: _asked,
+    Offered: _offered,
+    EraseAsked: _erase_asked,
+}
+
+
+def alert(fact: Alert, voice: Voice) -> str:
+    """Word to the coach."""
+    return _ALERTS[type(fact)](voice, fact)
+
+
+def _alert_alarm(voice: Voice, fact: AlertAlarm) -> str:
+    words = voice.say("quote", text=fact.words)
+    return voice.say("alert.alarm", name=fact.who, sign=voice.say(f"sign.{fact.sign}"), words=words)
+
+
+def _alert_ache(voice: Voice, fact: AlertAche) -> str:
+    level = fact.ache.level
+    said = voice.say("alert.ache.unsaid") if level is None else voice.say("alert.ache.level", n=voice.number(level))
+    lines = [voice.say("alert.ache", name=fact.who, where=body.place(voice, fact.ache), level=said)]
+    eased = [voice.say(f"alert.eased.{one.way}", exercise=voice.exercise(one.exercise)) for one in fact.eased]
+    return "\n".join((*lines, *_changed(voice, eased)))
+
+
+def _changed(voice: Voice, eased: Sequence[str]) -> list[str]:
+    return [voice.say("alert.eased", list=voice.listed(list(eased)))] if eased else []
+
+
+_ALERTS: Final[Mapping[type, Callable[[Voice, Any], str]]] = {AlertAlarm: _alert_alarm, AlertAche: _alert_ache}

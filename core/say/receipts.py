@@ -1,0 +1,74 @@
+"""What was understood and what was changed, in one line each."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
+from typing import Any, Final
+
+from core.model.acts import SetAct
+from core.model.facts import Amended, Erased, NoSuchSet, Recorded, Undone, Weighed
+from core.say import figures
+from core.say.render import Voice
+
+LISTED: Final = 4
+"""Sets named one by one when they are taken out; more are only counted."""
+
+
+def _recorded(voice: Voice, fact: Recorded) -> list[str]:
+    line = figures.summary(voice, fact.exercise, fact.sets) + "."
+    if fact.edited:
+        line = voice.say("kept.edited", line=line)
+    if fact.planned:
+        line = voice.say("kept.planned", line=line)
+    if fact.ago == 0:
+        return [line]
+    if fact.ago == -1:
+        return [voice.say("kept.ago.1", line=line)]
+    return [voice.say("kept.ago.n", day=voice.weekday(fact.on), line=line)]
+
+
+def _amended(voice: Voice, fact: Amended) -> list[str]:
+    exercise = fact.after.exercise or ""
+    was = fact.before if fact.before.exercise == exercise else replace(fact.before, exercise=None)
+    before = figures.short(voice, was)
+    if fact.before.exercise not in (None, exercise):
+        before = voice.exercise(fact.before.exercise or "") + " " + figures.short(voice, fact.before)
+    after = figures.short(voice, fact.after)
+    return [voice.say("amended", n=fact.number, exercise=voice.exercise(exercise), after=after, before=before)]
+
+
+def _taken(voice: Voice, sets: Sequence[SetAct]) -> str:
+    return voice.listed([f"{voice.exercise(one.exercise or '')} {figures.short(voice, one)}" for one in sets])
+
+
+def _erased(voice: Voice, fact: Erased) -> list[str]:
+    if len(fact.sets) > LISTED:
+        return [voice.say("erased.many", len(fact.sets), n=len(fact.sets))]
+    return [voice.say("erased", sets=_taken(voice, fact.sets))]
+
+
+def _undone(voice: Voice, fact: Undone) -> list[str]:
+    if not fact.sets:
+        return [voice.say("undone.others")]
+    if len(fact.sets) > LISTED:
+        return [voice.say("erased.many", len(fact.sets), n=len(fact.sets))]
+    return [voice.say("undone", sets=_taken(voice, fact.sets))]
+
+
+def _no_such(voice: Voice, fact: NoSuchSet) -> list[str]:
+    if fact.exercise is None:
+        return [voice.say("nosuch.none")]
+    return [voice.say("nosuch", fact.have, exercise=voice.exercise(fact.exercise), n=fact.have)]
+
+
+def _weighed(voice: Voice, fact: Weighed) -> list[str]:
+    return [voice.say("weighed", kg=voice.mass(fact.kg))]
+
+
+SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
+    Recorded: _recorded,
+    Amended: _amended,
+    Erased: _erased,
+    Undone: _undone,
+    NoSuchSet: _no_such,
+    Weighed: _weighed,
+}

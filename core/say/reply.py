@@ -1,0 +1,66 @@
+"""An outcome completed with what is said: the reply, its buttons, the open question, word to the coach."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date, datetime
+from typing import Final
+
+from core.model.book import Pending, Profile
+from core.model.facts import Alert, Fact
+from core.model.outcome import Button, Outcome, Reply
+from core.model.quantities import Unit
+from core.say.compose import Composed, alert, compose
+from core.say.render import Voice
+
+KINDS: Final[Mapping[str, str]] = {"prompt": "prompt", "missed": "prompt", "recap": "summary", "summary": "summary"}
+"""How urgent each thing of the clock is to send."""
+
+PRESSED_FOR: Final[Mapping[str, tuple[tuple[str, str], ...]]] = {
+    "prompt": (("prompt.buttons.moved", "m"), ("prompt.buttons.off", "o"), ("prompt.buttons.travelling", "t")),
+    "missed": (("missed.buttons.did", "d"), ("missed.buttons.today", "y"), ("missed.buttons.off", "l")),
+}
+"""The answers under a thing of the clock: their words, and the letter that comes back."""
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """To whom it is said, and to which message."""
+
+    profile: Profile
+    unit: Unit
+    message: int
+    now: datetime
+    said: str = ""
+
+
+def voice_of(profile: Profile, unit: Unit) -> Voice:
+    """How to speak to this person."""
+    return Voice(profile.name, profile.zone, unit, profile.language, profile.decimal, profile.coach)
+
+
+def replied(out: Outcome, facts: tuple[Fact, ...], alerts: tuple[Alert, ...], moment: Moment) -> Outcome:
+    """The outcome of a message with its reply, the question that it leaves open, and word to the coach."""
+    voice = voice_of(moment.profile, moment.unit)
+    made = compose(facts, voice)
+    buttons = tuple(Button(label, f"a:{moment.message}:{n}") for n, label in enumerate(made.labels))
+    pending = Pending(made.ask, moment.message, moment.now, made.question, moment.said) if made.ask else None
+    replies = (Reply(made.text, buttons),) if made.text else ()
+    return replace(out, replies=(*replies, *_alerts(alerts, voice)), pending=pending)
+
+
+def reminded(out: Outcome, facts: tuple[Fact, ...], moment: Moment, kind: str, days: tuple[date, date]) -> Outcome:
+    """The outcome of a thing of the clock. ``days``: the one that it is about, and the one to move a session to."""
+    voice = voice_of(moment.profile, moment.unit)
+    made: Composed = compose(facts, voice)
+    if not made.text:
+        return out
+    on, free = days
+    to = voice.say("day.tomorrow") if (free - on).days == 1 else voice.weekday(free)
+    buttons = tuple(
+        Button(voice.say(key, day=to), f"d:{on.toordinal()}:{letter}") for key, letter in PRESSED_FOR.get(kind, ())
+    )
+    return replace(out, replies=(Reply(made.text, buttons, kind=KINDS[kind]),))  # type: ignore[arg-type]
+
+
+def _alerts(alerts: tuple[Alert, ...], voice: Voice) -> tuple[Reply, ...]:
+    return tuple(Reply(alert(one, voice), to="coach", kind="alert") for one in alerts)

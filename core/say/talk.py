@@ -1,0 +1,33 @@
+"""Talk that records nothing: greetings, help, notes, questions that find no answer, where things are."""
+
+from collections.abc import Callable, Mapping
+from typing import Any, Final
+
+from core.model.facts import Noted, Told, Where
+from core.say.render import Voice
+
+QUOTED: Final = 120
+"""Characters of the lifter's words that are given back; the note itself is kept whole."""
+
+
+def _noted(voice: Voice, fact: Noted) -> list[str]:
+    if not fact.beside:
+        return [voice.by_coach("noted.whole")]
+    words = voice.listed([voice.say("quote", text=_cut(text)) for text in fact.words])
+    return [voice.by_coach("noted", words=words)]
+
+
+def _cut(text: str) -> str:
+    return text if len(text) <= QUOTED else text[: QUOTED - 1] + "…"
+
+
+def _where(voice: Voice, fact: Where) -> list[str]:
+    return [voice.say("where", fact.sets, n=fact.sets) if fact.sets else voice.say("where.none")]
+
+
+def _told(voice: Voice, fact: Told) -> list[str]:
+    slots = {name: (voice.heading(text) if name == "exercise" else text) for name, text in fact.slots}
+    return [voice.say(fact.key, name=voice.name, **slots)]
+
+
+SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {Noted: _noted, Where: _where, Told: _told}

@@ -1,0 +1,27 @@
+"""The look-up of a template: by language, key and count. No words here, no conditions in the words."""
+
+from collections.abc import Mapping
+from typing import Final
+
+from core.say.english import ENGLISH
+
+Template = str | tuple[str, str]
+"""The words with their slots; a pair is the form for one and the form for any other number."""
+
+FALLBACK: Final = "en"
+
+LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {FALLBACK: ENGLISH}
+"""Every language has the same keys and slots as the first one (a test sees to it)."""
+
+
+def template(language: str, key: str, count: float | None = None) -> str:
+    """The template of a key; a language that is not there yet speaks the first one. An unknown key is our bug."""
+    found = LANGUAGES.get(language, LANGUAGES[FALLBACK])[key]
+    if isinstance(found, str):
+        return found
+    return found[0] if count == 1 else found[1]
+
+
+def has(language: str, key: str) -> bool:
+    """Whether a key is there."""
+    return key in LANGUAGES.get(language, LANGUAGES[FALLBACK])
