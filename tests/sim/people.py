@@ -92,7 +92,26 @@ def choices(exercise: str, gym: Gym) -> list[Load]:
 
 
 def draw_person(rng: np.random.Generator, family: Family) -> Person:
-    """A lifter drawn at random; the same generator state gives the same lifter."""
+    """A lifter drawn at random whom the gym can serve; the same generator state gives the same lifter."""
+    while True:
+        person = _draw_anyone(rng, family)
+        if _served(person):
+            return person
+
+
+def _served(person: Person) -> bool:
+    """A coach would write this: the start load allows about the aim's repetitions, and no set runs past thirty."""
+    fresh = fresh_reps(person.truth, person.start)
+    low, high = person.aim.reps
+    return low - 1.0 <= fresh - person.aim.rir - 1.0 <= high + 4.0 and fresh <= 30.0
+
+
+def fresh_reps(truth: Truth, load: Load) -> float:
+    """Repetitions to failure of a first set on a middling day."""
+    return float(truth.family.curve(np.array([truth.system_kg(load) / np.exp(truth.ln_strength)]), truth.k)[0])
+
+
+def _draw_anyone(rng: np.random.Generator, family: Family) -> Person:
     gym = GYMS[int(rng.integers(len(GYMS)))]
     exercise = gym.exercises[int(rng.integers(len(gym.exercises)))]
     row = EXERCISES[exercise]
