@@ -1,0 +1,116 @@
+"""The only file that joins concrete parts: core, the store, the channels, the clock. Holds no logic of theirs."""
+
+import asyncio
+import signal
+import sys
+from collections.abc import Callable, Mapping
+from contextlib import nullcontext
+
+from bot.channels import screen, terminal
+from bot.channels.telegram import Telegram
+from bot.channels.terminal import Seat, Terminal
+from bot.clock import EVERY_SECONDS, Tick, every, now
+from bot.config import Settings, SettingsError
+from bot.desk import seats
+from bot.desk.rooms import Parts
+from bot.folding import FOLDING
+from bot.intake import Intake
+from bot.outbox import TELEGRAM_PACE, Outbox, Pace
+from bot.ports import Channel, Opened, RawUpdate
+from bot.store import inbox
+from bot.store.engine import Store
+from bot.store.outbox import Reach
+from core import checkin
+
+
+def parts(openers: Mapping[str, Callable[[RawUpdate], Opened]], link: Callable[[str], str]) -> Parts:
+    """The desk's parts around the real core."""
+    return Parts(checkin.answer, checkin.remind, FOLDING, openers, link, reader=FOLDING.version)
+
+
+def start_line(code: str) -> str:
+    """How a code is handed on where no bot has a name."""
+    return f"/start={code}"
+
+
+async def serve(settings: Settings) -> None:
+    """The service against Telegram, until it is told to stop. Raises SettingsError, StoreError, ChannelRefused."""
+    if settings.token is None:
+        raise SettingsError("RUNGBOOK_TOKEN is not set: it takes the bot's token, in the environment or in .env")
+    channel = Telegram(settings.token.get_secret_value(), settings.api_url)
+    try:
+        async with await Store.open(settings.store) as store:
+            await channel.whoami()
+            openers = {channel.name: channel.open, terminal.NAME: terminal.open_update}
+            await run(store, channel, parts(openers, channel.link), TELEGRAM_PACE)
+    finally:
+        await channel.close()
+
+
+async def run(store: Store, channel: Channel, desk: Parts, pace: Pace) -> None:
+    """One channel on one store, until SIGINT or SIGTERM."""
+    post = Outbox(store, channel, Reach(channel.name), now, pace)
+    intake = Intake(store, desk, now, post.wake)
+    tick = Tick(store, desk, now, post.wake)
+
+    async def look() -> None:
+        await tick.once()
+        intake.wake()  # a store that failed a moment ago may be well again
+        post.wake()
+
+    with every(EVERY_SECONDS, look), every(_HOUR, tick.tidy):
+        await _until_told_to_stop(intake.run(), post.run(), intake.listen(channel))
+
+
+_HOUR = 3600
+
+
+async def chat(url: str, name: str, desk: Parts | None = None) -> None:
+    """A terminal session as someone of that name, until the end of input. Raises StoreError."""
+    async with await Store.open(url) as store:
+        sitting = await store.write(lambda conn: seats.sit_down(conn, terminal.NAME, name))
+        if not sitting.known:
+            sys.stderr.write(f"Nobody here is called {name}; you chat as a newcomer. A code lets you in: /start CODE\n")
+        first = 1 + await store.read(lambda conn: inbox.last_update_id(conn, terminal.NAME))
+        watched = screen.is_watched()
+        lines = screen.typed_lines(sitting.name) if watched else screen.piped_lines(sys.stdin)
+        seat = Seat(sitting.chat, sitting.user, sitting.private, sitting.members)
+        here = Terminal(seat, lines, screen.show_rich if watched else screen.show_plain, first)
+        await _converse(store, here, Reach(terminal.NAME, frozenset({seat.chat})), desk, watched=watched)
+
+
+async def _converse(store: Store, here: Terminal, reach: Reach, desk: Parts | None, *, watched: bool) -> None:
+    """Line by line: keep, work, answer. A watched session also hears what becomes due meanwhile."""
+    desk = desk or parts({terminal.NAME: here.open}, start_line)
+    post = Outbox(store, here, reach, now, Pace())
+    intake = Intake(store, desk, now, post.wake)
+    tick = Tick(store, desk, now, post.wake)
+
+    async def look() -> None:
+        await tick.once()
+        await post.drain()
+
+    await post.drain()
+    with every(EVERY_SECONDS, look) if watched else nullcontext():
+        async for batch in here.updates():
+            await intake.keep(batch)
+            await intake.settle()
+            await post.drain()
+
+
+async def _until_told_to_stop(*loops: object) -> None:
+    """Run the loops together; the first failure, or a signal, ends them all."""
+    tasks = [asyncio.ensure_future(loop) for loop in loops]  # type: ignore[call-overload]
+    told = asyncio.Event()
+    loop = asyncio.get_running_loop()
+    for one in (signal.SIGINT, signal.SIGTERM):
+        loop.add_signal_handler(one, told.set)
+    waiter = asyncio.ensure_future(told.wait())
+    try:
+        done, _ = await asyncio.wait({waiter, *tasks}, return_when=asyncio.FIRST_COMPLETED)
+        for task in done - {waiter}:
+            task.result()
+    finally:
+        for task in (waiter, *tasks):
+            task.cancel()
+        await asyncio.gather(waiter, *tasks, return_exceptions=True)

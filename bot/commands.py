@@ -1,0 +1,159 @@
+"""The commands. Each hands over, and ends with 0 (done), 1 (failed: one line says why) or 2 (the call is off)."""
+
+import asyncio
+import sys
+from collections.abc import Callable, Coroutine
+from enum import StrEnum
+from pathlib import Path
+from typing import Annotated, Any, Final, NoReturn, TypeVar
+
+import typer
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot import config, log
+from bot.ports import ChannelRefused, StoreError
+
+T = TypeVar("T")
+
+app: Final = typer.Typer(
+    name="rungbook",
+    help="A check-in service that lives in a chat, for strength coaches and the people they train.",
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+)
+
+StoreUrl = Annotated[str | None, typer.Option("--store", help="The store's URL; RUNGBOOK_STORE when left out.")]
+
+
+class Form(StrEnum):
+    """The forms of an export."""
+
+    JSONL = "jsonl"
+    CSV = "csv"
+
+
+@app.command()
+def serve() -> None:
+    """Run the service against Telegram; RUNGBOOK_TOKEN holds the bot's token."""
+    from bot import bootstrap
+
+    _run(bootstrap.serve(_settings()))
+
+
+@app.command()
+def chat(
+    name: Annotated[str, typer.Option("--as", help="A lifter's name, the coach's, or the group's.")],
+    store: StoreUrl = None,
+) -> None:
+    """Chat in the terminal: every line is a message of that person, every reply is printed."""
+    from bot import bootstrap
+
+    _run(bootstrap.chat(_store(store, quiet=True), name))
+
+
+@app.command()
+def coach(
+    name: Annotated[str, typer.Option("--name", help="What the coach is called.")],
+    store: StoreUrl = None,
+    zone: Annotated[str, typer.Option("--zone", help="The coach's time zone, as in Europe/Rome.")] = "UTC",
+) -> None:
+    """Print a code, good once and for a week; who sends /start CODE to the bot becomes that coach."""
+    from bot import admin
+
+    if not name.strip():
+        raise typer.BadParameter("a coach needs a name", param_hint="--name")
+    if not admin.is_zone(zone):
+        raise typer.BadParameter(f"there is no time zone {zone!r}; write one like Europe/Rome", param_hint="--zone")
+    sys.stdout.write(_run(admin.coach_code(_store(store), " ".join(name.split()), zone)) + "\n")
+
+
+@app.command()
+def export(
+    lifter: Annotated[str, typer.Option("--lifter", help="The lifter's name or number.")],
+    store: StoreUrl = None,
+    form: Annotated[Form, typer.Option("--format", help="JSON Lines or CSV.")] = Form.JSONL,
+) -> None:
+    """Print every set of a lifter, one a line, oldest first, also those that were amended or erased."""
+    from bot import admin, exporting
+
+    rows = _run(admin.sets_of(_store(store), lifter))
+    exporting.FORMS[form.value](rows, sys.stdout)
+
+
+@app.command()
+def backup(file: Annotated[Path, typer.Argument(help="The copy to make.")], store: StoreUrl = None) -> None:
+    """Make a consistent copy of the store, also while the service runs."""
+    from bot.store import backup as copies
+
+    size = _guarded(lambda: copies.back_up(_store(store), file))
+    sys.stderr.write(f"{file}: {size} bytes\n")
+
+
+@app.command()
+def restore(file: Annotated[Path, typer.Argument(help="The copy to put back.")], store: StoreUrl = None) -> None:
+    """Put a copy in the place of an empty store."""
+    from bot.store import backup as copies
+
+    _guarded(lambda: copies.restore(file, _store(store)))
+
+
+@app.command()
+def doctor(
+    store: StoreUrl = None,
+    rebuild: Annotated[bool, typer.Option("--rebuild", help="Also build every estimate again and compare.")] = False,
+) -> None:
+    """Check settings, store, clock, time zone data and token, and say what to mend."""
+    from bot import doctor as checks
+
+    findings = _run(checks.examine(store, rebuild=rebuild))
+    for finding in findings:
+        sys.stdout.write(f"{'ok  ' if finding.well else 'mend'}  {finding.about}: {finding.words}\n")
+    unwell = [finding.about for finding in findings if not finding.well]
+    if unwell:
+        _fail(f"to mend: {', '.join(unwell)} (see the lines marked mend)")
+
+
+def main() -> None:
+    """The console command."""
+    for stream in (sys.stdin, sys.stdout):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(encoding="utf-8", errors="replace")
+    try:
+        app()
+    except KeyboardInterrupt:
+        raise SystemExit(130) from None
+    except BrokenPipeError:
+        raise SystemExit(1) from None
+
+
+def _settings(*, quiet: bool = False) -> config.Settings:
+    """The settings, and logging set up by them; ``quiet``: only what goes wrong, unless a level was asked for."""
+    settings = _guarded(config.load)
+    log.set_up("warning" if quiet and "log" not in settings.model_fields_set else settings.log)
+    return settings
+
+
+def _store(url: str | None, *, quiet: bool = False) -> str:
+    """The store that was named, else the one of the settings."""
+    settings = _settings(quiet=quiet)
+    return url or settings.store
+
+
+def _run(work: Coroutine[Any, Any, T]) -> T:
+    return _guarded(lambda: asyncio.run(work))
+
+
+def _guarded(work: Callable[[], T]) -> T:
+    """Do the work; a failure of the world is one line on standard error and status 1."""
+    try:
+        return work()
+    except (config.SettingsError, StoreError, ChannelRefused) as failure:
+        _fail(str(failure))
+    except SQLAlchemyError as failure:
+        _fail(f"the store failed ({type(failure).__name__}): run `rungbook doctor`")
+
+
+def _fail(words: str) -> NoReturn:
+    sys.stderr.write(f"rungbook: {log.struck(' '.join(words.split()))}\n")
+    raise typer.Exit(1)

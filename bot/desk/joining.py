@@ -1,0 +1,73 @@
+"""The door: a code makes a coach or a client of whoever sends it, once. Everyone else stays a stranger."""
+
+import re
+from typing import Final
+
+from bot.desk.rooms import Case
+from bot.desk.words import say
+from bot.store import agenda, inbox, invites, people, strangers
+from bot.store.invites import Invite
+from bot.store.people import Person
+from core import due
+from core.model.plan import Plan
+
+_START: Final = re.compile(r"/start(?:@\w+)?(?:\s+|=)(\S+)\s*", re.IGNORECASE)
+_REFUSED: Final = {"unknown": "code_unknown", "used": "code_used", "expired": "code_expired"}
+
+
+def code_in(text: str) -> str | None:
+    """The code of a ``/start CODE``, if the text is one."""
+    found = _START.fullmatch(text.strip())
+    return found.group(1) if found else None
+
+
+def turn_away(case: Case, text: str) -> None:
+    """A stranger: one polite answer a day, and nothing is kept. A code that fails gets its reason instead."""
+    code = code_in(text)
+    if code is not None:
+        trouble = invites.look(case.conn, code, case.now)
+        case.reply_unknown(say(_REFUSED[trouble] if isinstance(trouble, str) else "code_private"))
+    elif strangers.is_new(case.conn, case.channel, case.user, case.now):
+        case.reply_unknown(say("stranger"))
+    inbox.forget(case.conn, case.arrived.seq)
+
+
+def enter(case: Case, text: str, known: Person | None) -> bool:
+    """Let the bearer of a good code in. False: the text holds no code that works here for them."""
+    code = code_in(text)
+    if code is None or not case.private:
+        return False
+    found = invites.look(case.conn, code, case.now)
+    if isinstance(found, str):
+        if known is not None:
+            _answer(case, say(_REFUSED[found]))
+        return known is not None
+    if known is not None and found.coach == known.id:
+        _answer(case, say("code_own"))
+        return True
+    invites.use(case.conn, code, case.now)
+    newcomer = known or people.add(case.conn, found.name, found.zone, case.now)
+    people.reach(case.conn, newcomer.id, case.channel, case.user)
+    _welcome(case, newcomer, found)
+    return True
+
+
+def _welcome(case: Case, newcomer: Person, invite: Invite) -> None:
+    if invite.kind == "coach":
+        people.make_coach(case.conn, newcomer.id)
+        _answer(case, say("joined_coach", name=newcomer.name))
+        return
+    people.make_lifter(case.conn, newcomer.id, invite.coach)
+    for row in due.ahead(people.profile(case.conn, newcomer.id), Plan(), case.now):
+        agenda.change(case.conn, newcomer.id, row)
+    if invite.coach is not None:
+        coach = people.get(case.conn, invite.coach)
+        _answer(case, say("joined_client", name=newcomer.name, coach=coach.name))
+        case.tell(coach.id, say("coach_hears", name=newcomer.name))
+
+
+def _answer(case: Case, text: str) -> None:
+    chat = people.chat_of(case.conn, case.channel, case.arrived.raw.chat)
+    if chat is not None:
+        people.chat_seen(case.conn, chat.id, case.now)
+        case.reply(text, chat)

@@ -1,0 +1,116 @@
+"""The desk's door: one update, one transaction. Finds out who speaks and hands over to the room that is theirs."""
+
+from datetime import datetime
+
+from sqlalchemy import Connection
+
+from bot.desk import coach, joining, lifter
+from bot.desk.lifter import Said
+from bot.desk.rooms import Case, Parts
+from bot.desk.words import say
+from bot.ports import Back, Gone, Malformed, Media, Nothing, Opened, Press, Renamed, Words
+from bot.store import agenda, books, inbox, outbox, outcomes, people
+from bot.store.acts import Cause
+from bot.store.inbox import Arrived
+from bot.store.outbox import Letter
+from bot.store.people import Chat, Person
+
+Spoken = Words | Press | Media
+
+
+def work(conn: Connection, parts: Parts, arrived: Arrived) -> None:
+    """Work one update and mark it worked. Raises only for our own bugs and a store that fails."""
+    opened = parts.openers[arrived.raw.channel](arrived.raw)
+    if isinstance(opened, Malformed):
+        inbox.mark(conn, arrived.seq, "aside")
+    elif isinstance(opened, Nothing) or (isinstance(opened, Words) and not opened.address):
+        inbox.forget(conn, arrived.seq)  # a talk between others is none of ours
+    elif isinstance(opened, Words | Press | Media):
+        _spoken(_case(conn, parts, arrived, opened), opened)
+    else:
+        _moved(conn, arrived, opened)
+
+
+def give_up(conn: Connection, parts: Parts, arrived: Arrived) -> None:
+    """Set a message aside that cannot be worked, and tell its sender so, in the chat that it came from."""
+    inbox.mark(conn, arrived.seq, "dead")
+    opened = parts.openers[arrived.raw.channel](arrived.raw)
+    chat = people.chat_of(conn, arrived.raw.channel, arrived.raw.chat)
+    if isinstance(opened, Words | Press | Media) and chat is not None and chat.active:
+        _case(conn, parts, arrived, opened).reply(say("sorry"), chat)
+
+
+def remind(conn: Connection, parts: Parts, due: agenda.Due, now: datetime) -> None:
+    """Say what is due, in the same commit that marks it said. Core's rule drops what comes too late."""
+    if not agenda.is_waiting(conn, due.id):
+        return
+    if people.is_reached(conn, due.person):
+        book = books.load(conn, due.person, now, parts.folding)
+        outcome = parts.remind(due.kind, due.on, book, now)
+        outcomes.carry_out(conn, Cause(due.person, None, now), outcome)
+        who = people.get(conn, due.person)
+        for reply in outcome.replies:
+            to = who.id if reply.to == "sender" else who.coach
+            if to is not None:
+                outbox.queue(conn, outbox.as_reply(Letter(reply.text, person=to), reply), now)
+    agenda.done(conn, due.id, now)
+
+
+def _case(conn: Connection, parts: Parts, arrived: Arrived, opened: Spoken) -> Case:
+    thread = opened.thread if isinstance(opened, Words) else None
+    return Case(conn, parts, arrived, opened.user, opened.private, thread)
+
+
+def _spoken(case: Case, opened: Spoken) -> None:
+    who = people.by_user(case.conn, case.channel, case.user)
+    text = opened.text if isinstance(opened, Words) else ""
+    if joining.enter(case, text, who):
+        inbox.mark(case.conn, case.arrived.seq, "done")
+    elif who is None:
+        joining.turn_away(case, text)
+    else:
+        _known(case, who, lifter.known_chat(case, who), opened)
+        inbox.mark(case.conn, case.arrived.seq, "done")
+
+
+def _known(case: Case, who: Person, chat: Chat, opened: Spoken) -> None:
+    said = _said(case, opened)
+    if not isinstance(opened, Press):
+        inbox.note_message(case.conn, case.arrived.seq, opened.message_id, case.parts.reader)
+    typed = isinstance(opened, Words) and not opened.edit
+    if joining.code_in(said.text) is not None:
+        case.reply(say("code_private"), chat)
+        return
+    answer = coach.reply(case, who, said.text) if who.coaches and case.private and typed else None
+    if answer is not None:
+        case.reply(answer, chat)
+    elif not who.lifts:
+        case.reply(coach.hint(case, who, ""), chat)
+    else:
+        lifter.answer(case, who, chat, said)
+
+
+def _said(case: Case, opened: Spoken) -> Said:
+    match opened:
+        case Press():
+            return Said("", press=opened.data)
+        case Media():
+            return Said(opened.caption, media=opened.kind)
+        case Words(edit=True):
+            lane = (case.channel, case.arrived.raw.chat)
+            first = inbox.number_of(case.conn, lane, opened.message_id, case.arrived.seq)
+            return Said(opened.text, changes=first)
+    return Said(opened.text)
+
+
+def _moved(conn: Connection, arrived: Arrived, opened: Opened) -> None:
+    chat = people.chat_of(conn, arrived.raw.channel, arrived.raw.chat)
+    if chat is not None:
+        match opened:
+            case Gone():
+                people.set_active(conn, chat.id, active=False)
+            case Back():
+                people.set_active(conn, chat.id, active=True)
+            case Renamed():
+                people.move_chat(conn, chat.id, opened.new)
+    inbox.forget(conn, arrived.seq)

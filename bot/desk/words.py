@@ -1,0 +1,55 @@
+"""What the desk says, by key. A table: no conditions in it. Slots are filled by ``say``."""
+
+from typing import Final
+
+_TEXTS: Final = {
+    "stranger": (
+        "This is the check-in of a strength coach, and I don't know you yet, so I keep nothing of what you wrote. "
+        "A coach's invitation lets you in: open its link, or send /start and the code."
+    ),
+    "code_unknown": "I don't know that code. Check that it is all there, or ask your coach for a new one.",
+    "code_used": "That code was used already. Ask your coach for a new one.",
+    "code_expired": "That code is past its week. Ask your coach for a new one.",
+    "code_own": "That code is for your client. Send it to them; it waits until they use it.",
+    "code_private": "Please send the code to me alone, not in a group.",
+    "joined_coach": (
+        "You are in, {name}. Write: invite NAME, and pass the link on. Alerts and notes from your clients come here."
+    ),
+    "joined_client": (
+        "You are in, {name}. {coach} sees what you report here. Text your sets as you do them, in your own words, "
+        'like "goblet squat 24 kg x 10", and I answer with what comes next. '
+        "This is no medical advice; with an illness, an injury or a pregnancy, see a physician before you start."
+    ),
+    "coach_hears": "{name} is in and can text sets from now on.",
+    "invite_link": "For {name}, once, within a week:\n{link}",
+    "invite_how": "Write the name with it, like: invite Ruth",
+    "invite_long": "That name is too long. Up to {most} characters, please.",
+    "clients_none": "No clients yet. Write: invite NAME",
+    "clients_line": "{name}: last session {day}",
+    "clients_line_none": "{name}: no session yet",
+    "cleared": "Cleared: {name} gets targets again.",
+    "clear_none": "Nothing is held for {name}.",
+    "clear_how": "Write the name with it, like: clear Ruth",
+    "client_unknown": "You have no client called {name}. Write: clients",
+    "client_twice": "You have {count} clients called {name}; I can't tell which one you mean.",
+    "coach_help": (
+        "I understand: invite NAME (a link for a new client), clients (who they are, when they last trained), "
+        "clear NAME (targets again after an alarm, once licensed care has seen to it)."
+    ),
+    "note": "A note from {name}, not understood: {text}",
+    "group_kept_one": "Kept, {name}: {count} set. The rest is in your own chat.",
+    "group_kept": "Kept, {name}: {count} sets. The rest is in your own chat.",
+    "group_answered": "{name}, the answer is in your own chat.",
+    "sorry": "I stumbled over that message. It is kept as you wrote it, but not counted; please say it another way.",
+}
+
+
+def say(key: str, *, count: int | None = None, **slots: str) -> str:
+    """The text of that key, its slots filled; for a ``count`` of one its ``_one`` form, where there is one."""
+    one = f"{key}_one" if count == 1 else key
+    return _TEXTS.get(one, _TEXTS[key]).format(count=count, **slots)
+
+
+def keys() -> tuple[str, ...]:
+    """Every key of the table."""
+    return tuple(_TEXTS)

@@ -1,0 +1,107 @@
+"""What comes in: kept first, then worked, each chat in its order and no chat waiting for another.
+
+A message is worked in one transaction. One that cannot be worked is tried a few times, then set aside, and its sender
+is told. Knows no channel by name, and no rule of training.
+"""
+
+import asyncio
+from collections.abc import Callable
+from functools import partial
+from typing import Final
+
+import structlog
+from sqlalchemy.exc import OperationalError
+
+from bot.desk import route
+from bot.desk.rooms import Parts
+from bot.log import fault
+from bot.ports import Now, RawUpdate, Source
+from bot.store import inbox
+from bot.store.engine import Store
+from bot.store.inbox import Arrived, Lane
+
+LANES_AT_ONCE: Final = 16
+"""Chats worked at the same time."""
+
+TRIES: Final = 3
+"""Times that a message is tried before it is set aside."""
+
+log = structlog.get_logger(__name__)
+
+
+class Intake:
+    """The way from a raw update to a committed answer. ``answered`` is called after each commit that may send."""
+
+    def __init__(self, store: Store, parts: Parts, now: Now, answered: Callable[[], None]) -> None:
+        self._store = store
+        self._parts = parts
+        self._now = now
+        self._answered = answered
+        self._wake = asyncio.Event()
+        self._busy: set[Lane] = set()
+        self._places = asyncio.Semaphore(LANES_AT_ONCE)
+
+    async def listen(self, source: Source) -> None:
+        """Keep what a source gives, for ever. It gives the next batch only after this one is on the disk."""
+        async for batch in source.updates():
+            await self.keep(batch)
+
+    async def keep(self, batch: tuple[RawUpdate, ...]) -> None:
+        """Persist a batch; what was there already changes nothing."""
+        now = self._now()
+        new = await self._store.write(lambda conn: inbox.keep(conn, batch, now))
+        log.info("kept", updates=len(batch), new=new)
+        self._wake.set()
+
+    def wake(self) -> None:
+        """Look again for something to work."""
+        self._wake.set()
+
+    async def run(self) -> None:
+        """Work what waits, for ever; first of all what an earlier run left unfinished."""
+        async with asyncio.TaskGroup() as tasks:
+            while True:
+                self._wake.clear()
+                for lane in await self._store.read(inbox.waiting_lanes):
+                    if lane not in self._busy:
+                        self._busy.add(lane)
+                        tasks.create_task(self._work_lane(lane))
+                await self._wake.wait()
+
+    async def settle(self) -> None:
+        """Work everything that waits, then come back. Raises OperationalError when the store fails."""
+        while lanes := await self._store.read(inbox.waiting_lanes):
+            async with asyncio.TaskGroup() as tasks:
+                for lane in lanes:
+                    tasks.create_task(self._empty(lane))
+
+    async def _work_lane(self, lane: Lane) -> None:
+        try:
+            await self._empty(lane)
+        except OperationalError as trouble:
+            # The store is full or locked: nothing is lost, nothing is counted, the next wake-up tries again.
+            fault(log, "store_failed", trouble)
+        else:
+            self._wake.set()  # something may have come in just before the lane was left
+        finally:
+            self._busy.discard(lane)
+
+    async def _empty(self, lane: Lane) -> None:
+        async with self._places:
+            while arrived := await self._store.read(partial(inbox.next_waiting, lane=lane)):
+                await self._work(arrived)
+
+    async def _work(self, arrived: Arrived) -> None:
+        try:
+            await self._store.write(partial(route.work, parts=self._parts, arrived=arrived))
+        except OperationalError:
+            raise
+        except Exception as bug:  # noqa: BLE001  # the last resort: keep the message, go on with the next
+            await self._stumbled(arrived, bug)
+        self._answered()
+
+    async def _stumbled(self, arrived: Arrived, bug: Exception) -> None:
+        attempts = await self._store.write(partial(inbox.failed, seq=arrived.seq))
+        fault(log, "message_failed", bug, seq=arrived.seq, attempts=attempts)
+        if attempts >= TRIES:
+            await self._store.write(partial(route.give_up, parts=self._parts, arrived=arrived))

@@ -1,0 +1,199 @@
+"""Sends what is queued: in order within a chat, at the pace the channel allows, and marks what became of it.
+
+Reads no clock and sleeps nowhere: ``drain`` sends what may go now and says when to come back.
+"""
+
+import asyncio
+from contextlib import suppress
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from functools import partial
+from typing import Final
+
+import structlog
+from sqlalchemy import Connection
+
+from bot.log import fault
+from bot.ports import Delivery, Later, Moved, Now, Parcel, Refused, Sender, Sent, Uncertain
+from bot.store import outbox, people
+from bot.store.engine import Store
+from bot.store.outbox import Queued, Reach
+
+RESEND_AFTER: Final = timedelta(seconds=30)
+"""How long to wait before a message that may have been delivered is sent once more."""
+
+MOST_AT_ONCE: Final = 16
+"""Sends in flight; more make the client slower, not faster."""
+
+_TRIES: Final = 2
+"""Times that a message may be sent without knowing whether it arrived."""
+
+_LAST_SENDS: Final = timedelta(seconds=10)
+"""How long sends in flight may take when we stop."""
+
+log = structlog.get_logger(__name__)
+
+_To = tuple[str, int]
+
+
+@dataclass(frozen=True, slots=True)
+class _View:
+    heads: list[Queued]
+    halted: datetime | None
+    again: datetime | None
+
+
+@dataclass(frozen=True, slots=True)
+class Allowance:
+    """A steady rate with a burst: ``burst`` at once, then one every ``every``."""
+
+    every: timedelta
+    burst: int
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """What a channel allows in all, to one person, and to one group. None: no limit known."""
+
+    overall: Allowance | None = None
+    person: Allowance | None = None
+    group: Allowance | None = None
+
+
+TELEGRAM_PACE: Final = Pace(
+    # Under the documented limits of the Bot API: 30 a second in all, 1 a second to a chat, 20 a minute to a group.
+    overall=Allowance(timedelta(seconds=1) / 25, 25),
+    person=Allowance(timedelta(seconds=1), 3),
+    group=Allowance(timedelta(minutes=1) / 18, 3),
+)
+
+
+@dataclass(slots=True)
+class Buckets:
+    """How much of each allowance is used, as the time at which it will be whole again (a leaky bucket)."""
+
+    pace: Pace
+    _full_at: dict[object, datetime] = field(default_factory=dict)
+
+    def opens(self, one: Queued, now: datetime) -> datetime:
+        """The first moment at which the message may go."""
+        return max((self._opens(key, rate, now) for key, rate in self._of(one)), default=now)
+
+    def take(self, one: Queued, now: datetime) -> None:
+        """It goes now."""
+        for key, rate in self._of(one):
+            self._full_at[key] = max(self._full_at.get(key, now), now) + rate.every
+
+    def _opens(self, key: object, rate: Allowance, now: datetime) -> datetime:
+        return max(now, self._full_at.get(key, now) - rate.every * (rate.burst - 1))
+
+    def _of(self, one: Queued) -> list[tuple[object, Allowance]]:
+        of_chat = self.pace.person if one.private else self.pace.group
+        both = (("all", self.pace.overall), ((one.channel, one.platform), of_chat))
+        return [(key, rate) for key, rate in both if rate is not None]
+
+
+class Outbox:
+    """One channel's way out."""
+
+    def __init__(self, store: Store, sender: Sender, reach: Reach, now: Now, pace: Pace) -> None:
+        self._store = store
+        self._sender = sender
+        self._reach = reach
+        self._now = now
+        self._buckets = Buckets(pace)
+        self._wake = asyncio.Event()
+
+    def wake(self) -> None:
+        """Something was queued."""
+        self._wake.set()
+
+    async def run(self) -> None:
+        """Send for ever: now, when woken, and when the next message may go."""
+        while True:
+            until = await self.drain()
+            wait = None if until is None else max(0.0, (until - self._now()).total_seconds())
+            with suppress(TimeoutError):
+                async with asyncio.timeout(wait):
+                    await self._wake.wait()
+
+    async def drain(self) -> datetime | None:
+        """Send all that may go now. Says when the next may; None: nothing waits for a time."""
+        flying: dict[_To, asyncio.Task[None]] = {}
+        try:
+            while True:
+                self._wake.clear()
+                until = await self._start(flying)
+                if not flying:
+                    return until
+                await self._until_one_lands(flying)
+        finally:
+            if flying:  # what was sent must be marked as sent, also when we are told to stop
+                await asyncio.wait(flying.values(), timeout=_LAST_SENDS.total_seconds())
+
+    async def _start(self, flying: dict[_To, asyncio.Task[None]]) -> datetime | None:
+        """Start what may go now, one message to a chat; says when the earliest of the others may."""
+        now = self._now()
+        view = await self._store.write(partial(self._look, now=now))
+        if view.halted is not None and view.halted > now:
+            return view.halted if view.heads else None
+        later = [view.again] if view.again is not None and view.again > now else []
+        for one in view.heads:
+            to = (one.channel, one.platform)
+            opens = max(self._buckets.opens(one, now), one.not_before or now)
+            if to in flying or len(flying) >= MOST_AT_ONCE:
+                continue
+            if opens > now:
+                later.append(opens)
+                continue
+            self._buckets.take(one, now)
+            flying[to] = asyncio.create_task(self._send(one))
+        return min(later, default=None)
+
+    def _look(self, conn: Connection, now: datetime) -> _View:
+        outbox.assign(conn, self._reach)
+        return _View(
+            outbox.heads(conn, self._reach, now, _TRIES),
+            outbox.halted_until(conn, self._reach.channel),
+            outbox.next_time(conn, _TRIES),
+        )
+
+    async def _until_one_lands(self, flying: dict[_To, asyncio.Task[None]]) -> None:
+        woken = asyncio.create_task(self._wake.wait())
+        try:
+            await asyncio.wait({*flying.values(), woken}, return_when=asyncio.FIRST_COMPLETED)
+        finally:
+            woken.cancel()
+        for to in [to for to, task in flying.items() if task.done()]:
+            flying.pop(to).result()
+
+    async def _send(self, one: Queued) -> None:
+        parcel = Parcel(one.platform, one.text, tuple((b.label, b.data) for b in one.buttons), one.thread)
+        try:
+            became = await self._sender.send(parcel)
+        except Exception as bug:  # noqa: BLE001  # a sender's bug must not stop the other chats
+            fault(log, "sender_failed", bug, seq=one.seq)
+            became = Uncertain(type(bug).__name__)
+        await self._store.write(partial(_settle, one=one, became=became, now=self._now()))
+        if not isinstance(became, Sent):
+            log.info("not_sent", seq=one.seq, kind=one.kind, became=type(became).__name__)
+
+
+def _settle(conn: Connection, one: Queued, became: Delivery, now: datetime) -> None:
+    """Mark what became of a message."""
+    match became:
+        case Sent(message_id):
+            outbox.sent(conn, one.seq, message_id)
+        case Later(seconds, scope):
+            outbox.later(conn, one, now + timedelta(seconds=seconds), whole_channel=scope == "bot")
+        case Uncertain():
+            # Twice in a group disturbs everyone; once too often to one person is better than never.
+            outbox.uncertain(conn, one, now + RESEND_AFTER if one.private else None)
+        case Moved(chat) if one.chat is not None and chat != one.platform:
+            people.move_chat(conn, one.chat, chat)
+        case Refused(_, chat_gone):
+            outbox.dead(conn, one.seq)
+            if chat_gone and one.chat is not None:
+                people.set_active(conn, one.chat, active=False)
+        case Moved():
+            outbox.dead(conn, one.seq)

@@ -1,0 +1,120 @@
+"""Acts at rest. One that no longer stands is marked and points to what took its place; none is overwritten."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any, Final
+
+from sqlalchemy import Connection, Row, func, insert, select, update
+
+from bot.codec import ACTS
+from bot.store.shapes import act_of, act_text
+from bot.store.tables import act
+from core.model.acts import Act
+from core.model.book import Kept
+from core.model.outcome import Keep
+
+PLACES: Final = 1_000
+"""Acts that one message may hold; a text of 4,096 characters holds fewer."""
+
+_KINDS: Final = {kind: name for name, kind in ACTS.items()}
+
+Touched = set[tuple[str, date]]
+"""Exercises and days whose sets changed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """What changes something: whose it is, the number of the message (None: the clock did it), when it came."""
+
+    person: int
+    number: int | None
+    at: datetime
+
+
+def keep(conn: Connection, cause: Cause, kept: Iterable[Keep]) -> Touched:
+    """Keep what a message reports, in its order; the answer to a question belongs to the message that raised it."""
+    touched: Touched = set()
+    for one in kept:
+        number = cause.number if one.message is None else one.message
+        row = _row(cause.person, one.act, one.on) | {"at": cause.at, "message": number, "origin": number}
+        conn.execute(insert(act).values(**row, place=_next_place(conn, cause.person, number)))
+        touched |= {(row["exercise"], one.on)} if row["exercise"] else set()
+    return touched
+
+
+def _next_place(conn: Connection, who: int, number: int | None) -> int:
+    """After all that the message said before; what the clock did comes after everything."""
+    query = select(func.max(act.c.place)).where(act.c.person == who)
+    if number is None:
+        return (conn.execute(query).scalar() or 0) + 1
+    taken = conn.execute(query.where(act.c.origin == number)).scalar()
+    return number * PLACES if taken is None else taken + 1
+
+
+def replace(conn: Connection, cause: Cause, key: int, new: Act | None) -> Touched:
+    """The act no longer stands; ``new`` takes its place and its day, or nothing does."""
+    old = conn.execute(select(act).where(act.c.id == key, act.c.person == cause.person)).one()
+    touched: Touched = {(old.exercise, old.on)} if old.exercise else set()
+    successor = None
+    if new is not None:
+        row = _row(cause.person, new, old.on)
+        row |= {"at": old.at, "message": cause.number, "origin": old.origin, "place": old.place}
+        successor = conn.execute(insert(act).values(**row).returning(act.c.id)).scalar_one()
+        touched |= {(row["exercise"], old.on)} if row["exercise"] else set()
+    state = "amended" if new is not None else "erased"
+    ended = {"state": state, "superseded_by": successor, "ended_by": cause.number}
+    conn.execute(update(act).where(act.c.id == key).values(**ended))
+    return touched
+
+
+def reopen(conn: Connection, cause: Cause) -> Touched:
+    """An edited message is read anew: what it had amended or erased of other messages stands again."""
+    ended = select(act).where(act.c.person == cause.person, act.c.ended_by == cause.number)
+    touched: Touched = set()
+    for old in conn.execute(ended.where(act.c.message != cause.number)).all():
+        heir = conn.execute(select(act).where(act.c.id == old.superseded_by)).one_or_none()
+        if heir is not None and heir.state != "kept":
+            continue  # something later changed it again, and that stands
+        if heir is not None:
+            _end(conn, heir.id, cause)
+            touched |= _touch(heir)
+        again = {"state": "kept", "superseded_by": None, "ended_by": None}
+        conn.execute(update(act).where(act.c.id == old.id).values(**again))
+        touched |= _touch(old)
+    return touched
+
+
+def supersede(conn: Connection, cause: Cause) -> Touched:
+    """All acts that the message first reported, in whatever form they stand by now, no longer stand."""
+    mine = select(act).where(act.c.person == cause.person, act.c.origin == cause.number, act.c.state == "kept")
+    touched: Touched = set()
+    for old in conn.execute(mine).all():
+        _end(conn, old.id, cause)
+        touched |= _touch(old)
+    return touched
+
+
+def kept_since(conn: Connection, who: int, since: date, of_message: int | None) -> tuple[Kept, ...]:
+    """What stands from that day on, and what stands of one message whatever its day, oldest first."""
+    standing = select(act).where(act.c.person == who, act.c.state == "kept")
+    rows = {row.id: row for row in conn.execute(standing.where(act.c.on >= since))}
+    if of_message is not None:
+        rows |= {row.id: row for row in conn.execute(standing.where(act.c.origin == of_message))}
+    ordered = sorted(rows.values(), key=lambda row: row.place)
+    return tuple(Kept(row.id, act_of(row.body), row.on, row.at, row.origin or 0) for row in ordered)
+
+
+def _row(who: int, one: Act, on: date) -> dict[str, Any]:
+    kind = _KINDS[type(one)]
+    exercise = getattr(one, "exercise", None)
+    body = act_text(one)
+    return {"person": who, "kind": kind, "exercise": exercise, "on": on, "body": body, "state": "kept"}
+
+
+def _end(conn: Connection, key: int, cause: Cause) -> None:
+    conn.execute(update(act).where(act.c.id == key).values(state="amended", ended_by=cause.number))
+
+
+def _touch(row: Row[Any]) -> Touched:
+    return {(row.exercise, row.on)} if row.exercise else set()

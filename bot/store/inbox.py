@@ -1,0 +1,109 @@
+"""What came in, as it came: kept first, worked later, each update once."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Final, Literal
+
+from sqlalchemy import Connection, func, select, update
+
+from bot.ports import RawUpdate
+from bot.store.tables import inbox
+from bot.store.upsert import put_new
+
+State = Literal["waiting", "done", "dead", "aside"]
+"""``dead``: working it failed for good. ``aside``: it was not in its channel's shape."""
+
+NO_CHAT: Final = 0
+
+Lane = tuple[str, int]
+"""A channel and its chat: what comes from one lane is worked in order."""
+
+
+@dataclass(frozen=True, slots=True)
+class Arrived:
+    """One update in its place in the order of arrival."""
+
+    seq: int
+    raw: RawUpdate
+    received: datetime
+    attempts: int
+
+
+def keep(conn: Connection, batch: Sequence[RawUpdate], now: datetime) -> int:
+    """Persist a batch as it came; what is there already is left as it is. Says how many were new."""
+    rows: list[dict[str, object]] = [
+        {
+            "channel": raw.channel,
+            "update_id": raw.update_id,
+            "chat": raw.chat,
+            "body": raw.body,
+            "received": now,
+            "state": "waiting",
+            "attempts": 0,
+        }
+        for raw in batch
+    ]
+    return put_new(conn, inbox, rows)
+
+
+def waiting_lanes(conn: Connection) -> list[Lane]:
+    """Lanes with something to work, the longest waiting first."""
+    first = func.min(inbox.c.seq)
+    query = select(inbox.c.channel, inbox.c.chat).where(inbox.c.state == "waiting")
+    rows = conn.execute(query.group_by(inbox.c.channel, inbox.c.chat).order_by(first))
+    return [(row.channel, row.chat) for row in rows]
+
+
+def next_waiting(conn: Connection, lane: Lane) -> Arrived | None:
+    """The oldest unfinished update of a lane."""
+    query = select(inbox).where(inbox.c.state == "waiting", inbox.c.channel == lane[0], inbox.c.chat == lane[1])
+    row = conn.execute(query.order_by(inbox.c.seq).limit(1)).one_or_none()
+    if row is None:
+        return None
+    return Arrived(row.seq, RawUpdate(row.channel, row.update_id, row.chat, row.body), row.received, row.attempts)
+
+
+def note_message(conn: Connection, seq: int, message_id: int, reader: str) -> None:
+    """Remember which message of the channel an update is, and what read it."""
+    conn.execute(update(inbox).where(inbox.c.seq == seq).values(message_id=message_id, reader=reader))
+
+
+def number_of(conn: Connection, lane: Lane, message_id: int, before: int) -> int | None:
+    """The number of a channel's message as it first came in, before the update ``before``."""
+    query = select(func.min(inbox.c.seq)).where(
+        inbox.c.channel == lane[0], inbox.c.chat == lane[1], inbox.c.message_id == message_id, inbox.c.seq < before
+    )
+    number: int | None = conn.execute(query).scalar_one()
+    return number
+
+
+def mark(conn: Connection, seq: int, state: State) -> None:
+    """It is worked, or set aside."""
+    conn.execute(update(inbox).where(inbox.c.seq == seq).values(state=state))
+
+
+def forget(conn: Connection, seq: int) -> None:
+    """Mark it worked and keep nothing of it but that this update was here."""
+    values = {"state": "done", "body": "", "chat": NO_CHAT, "message_id": None}
+    conn.execute(update(inbox).where(inbox.c.seq == seq).values(**values))
+
+
+def failed(conn: Connection, seq: int) -> int:
+    """Working it failed once more; says how often by now."""
+    query = update(inbox).where(inbox.c.seq == seq).values(attempts=inbox.c.attempts + 1).returning(inbox.c.attempts)
+    attempts: int = conn.execute(query).scalar_one()
+    return attempts
+
+
+def last_update_id(conn: Connection, channel: str) -> int:
+    """The highest update id of a channel that counts its own; 0 when there is none."""
+    query = select(func.coalesce(func.max(inbox.c.update_id), 0)).where(inbox.c.channel == channel)
+    found: int = conn.execute(query).scalar_one()
+    return found
+
+
+def received(conn: Connection, seq: int) -> datetime:
+    """When a message came in."""
+    moment: datetime = conn.execute(select(inbox.c.received).where(inbox.c.seq == seq)).scalar_one()
+    return moment

@@ -1,0 +1,200 @@
+"""What goes out: queued in the commit that caused it, taken in order, marked with what became of it."""
+
+import json
+from collections.abc import Collection
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import Any, Final, Literal
+
+from sqlalchemy import Connection, and_, case, delete, func, insert, or_, select, update
+
+from bot.store.tables import chat, halt, outbox
+from bot.store.upsert import put
+from core.model.outcome import Button, Reply
+
+Kind = Literal["reply", "alert", "prompt", "summary"]
+"""What kind of message; in this order when several chats wait."""
+
+RANK: Final[dict[str, int]] = {"reply": 0, "alert": 1, "prompt": 2, "summary": 3}
+
+
+@dataclass(frozen=True, slots=True)
+class Letter:
+    """A message to queue: into one chat, or to a person wherever they are reached, or to an address not known to us."""
+
+    text: str
+    kind: Kind = "reply"
+    buttons: tuple[Button, ...] = ()
+    chat: int | None = None
+    person: int | None = None
+    address: tuple[str, int] | None = None
+    thread: int | None = None
+    reply_to: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Queued:
+    """A queued message with where it goes now. ``chat`` None: to an address not known to us."""
+
+    seq: int
+    chat: int | None
+    channel: str
+    platform: int
+    thread: int | None
+    kind: Kind
+    text: str
+    buttons: tuple[Button, ...]
+    attempts: int
+    private: bool
+    not_before: datetime | None
+
+
+@dataclass(frozen=True, slots=True)
+class Reach:
+    """What a sender can reach: all chats of its channel, or only some."""
+
+    channel: str
+    platforms: frozenset[int] | None = None
+
+
+def queue(conn: Connection, letter: Letter, now: datetime) -> None:
+    """Queue one message."""
+    channel, platform = letter.address or (None, None)
+    values = {
+        "chat": letter.chat,
+        "person": letter.person,
+        "channel": channel,
+        "platform": platform,
+        "thread": letter.thread,
+        "kind": letter.kind,
+        "text": letter.text,
+        "buttons": json.dumps([[one.label, one.data] for one in letter.buttons], ensure_ascii=False),
+        "state": "queued",
+        "attempts": 0,
+        "made": now,
+        "reply_to": letter.reply_to,
+    }
+    conn.execute(insert(outbox).values(**values))
+
+
+def as_reply(letter: Letter, reply: Reply) -> Letter:
+    """The letter with what core says of the reply: its kind and its pressable answers."""
+    return replace(letter, kind=reply.kind, buttons=reply.buttons)
+
+
+def assign(conn: Connection, reach: Reach) -> None:
+    """Give what waits for a person the chat of this channel in which they were last seen, if they have one."""
+    waiting = and_(outbox.c.state == "queued", outbox.c.chat.is_(None), outbox.c.person.is_not(None))
+    people = conn.execute(select(outbox.c.person).where(waiting).distinct()).scalars().all()
+    for who in people:
+        query = select(chat.c.id).where(chat.c.person == who, chat.c.active == 1, *_within(reach))
+        found = conn.execute(query.order_by(chat.c.seen.desc().nulls_last(), chat.c.id).limit(1)).scalar()
+        if found is not None:
+            conn.execute(update(outbox).where(waiting, outbox.c.person == who).values(chat=found))
+
+
+def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> list[Queued]:
+    """The next message of each chat that waits, most urgent kind first, then oldest; a later one waits its turn.
+
+    A message that may have been delivered comes again once its time has come, while it was tried fewer than
+    ``resend_below`` times; it holds nothing back.
+    """
+    first = select(func.min(outbox.c.seq)).where(outbox.c.state == "queued")
+    first = first.group_by(outbox.c.chat, outbox.c.channel, outbox.c.platform)
+    again = and_(outbox.c.state == "uncertain", outbox.c.attempts < resend_below, outbox.c.not_before <= now)
+    query = (
+        select(
+            outbox,
+            func.coalesce(chat.c.channel, outbox.c.channel).label("to_channel"),
+            func.coalesce(chat.c.platform, outbox.c.platform).label("to_platform"),
+            chat.c.person.label("owner"),
+            chat.c.not_before.label("chat_not_before"),
+        )
+        .join(chat, chat.c.id == outbox.c.chat, isouter=True)
+        .where(or_(outbox.c.seq.in_(first), again))
+        .where(or_(and_(outbox.c.chat.is_not(None), chat.c.active == 1, *_within(reach)), _foreign(reach)))
+        .order_by(case(RANK, value=outbox.c.kind), outbox.c.seq)
+    )
+    return [_queued(row) for row in conn.execute(query)]
+
+
+def sent(conn: Connection, seq: int, message_id: int | None) -> None:
+    """It was delivered. Of a message to someone we do not know nothing is kept."""
+    conn.execute(delete(outbox).where(outbox.c.seq == seq, outbox.c.chat.is_(None)))
+    conn.execute(update(outbox).where(outbox.c.seq == seq).values(state="sent", message_id=message_id))
+
+
+def later(conn: Connection, one: Queued, until: datetime, *, whole_channel: bool) -> None:
+    """It was not sent: the chat, or the whole channel, waits until then. The attempt does not count."""
+    if whole_channel:
+        put(conn, halt, channel=one.channel, until=until)
+    elif one.chat is not None:
+        conn.execute(update(chat).where(chat.c.id == one.chat).values(not_before=until))
+    else:
+        conn.execute(update(outbox).where(outbox.c.seq == one.seq).values(not_before=until))
+
+
+def uncertain(conn: Connection, one: Queued, again_at: datetime | None) -> None:
+    """It may have been delivered; ``again_at`` None: and it is left at that."""
+    conn.execute(delete(outbox).where(outbox.c.seq == one.seq, outbox.c.chat.is_(None)))
+    values = {"state": "uncertain", "not_before": again_at, "attempts": outbox.c.attempts + 1}
+    conn.execute(update(outbox).where(outbox.c.seq == one.seq).values(**values))
+
+
+def dead(conn: Connection, seq: int) -> None:
+    """It will never be delivered."""
+    conn.execute(delete(outbox).where(outbox.c.seq == seq, outbox.c.chat.is_(None)))
+    conn.execute(update(outbox).where(outbox.c.seq == seq).values(state="dead"))
+
+
+def halted_until(conn: Connection, channel: str) -> datetime | None:
+    """Until when a whole channel must wait."""
+    until: datetime | None = conn.execute(select(halt.c.until).where(halt.c.channel == channel)).scalar()
+    return until
+
+
+def next_time(conn: Connection, resend_below: int) -> datetime | None:
+    """The next moment at which a message that may have been delivered is to be sent again."""
+    query = select(func.min(outbox.c.not_before)).where(outbox.c.state == "uncertain", outbox.c.attempts < resend_below)
+    moment: datetime | None = conn.execute(query).scalar()
+    return moment
+
+
+def last_buttons(conn: Connection, key: int) -> tuple[Button, ...]:
+    """The pressable answers under the last message that was sent to a chat."""
+    query = select(outbox.c.buttons).where(outbox.c.chat == key, outbox.c.state == "sent")
+    return _buttons(conn.execute(query.order_by(outbox.c.seq.desc()).limit(1)).scalar() or "[]")
+
+
+def _within(reach: Reach) -> list[Any]:
+    mine = [chat.c.channel == reach.channel]
+    return mine if reach.platforms is None else [*mine, chat.c.platform.in_(_ids(reach.platforms))]
+
+
+def _foreign(reach: Reach) -> Any:
+    mine = and_(outbox.c.chat.is_(None), outbox.c.channel == reach.channel)
+    return mine if reach.platforms is None else and_(mine, outbox.c.platform.in_(_ids(reach.platforms)))
+
+
+def _ids(platforms: Collection[int]) -> list[int]:
+    return sorted(platforms)
+
+
+def _buttons(text: str) -> tuple[Button, ...]:
+    return tuple(Button(label, data) for label, data in json.loads(text))
+
+
+def _queued(row: Any) -> Queued:
+    return Queued(
+        seq=row.seq,
+        chat=row.chat,
+        channel=row.to_channel,
+        platform=row.to_platform,
+        thread=row.thread,
+        kind=row.kind,
+        text=row.text,
+        buttons=_buttons(row.buttons),
+        attempts=row.attempts,
+        private=row.chat is None or row.owner is not None,
+        not_before=max((at for at in (row.not_before, row.chat_not_before) if at is not None), default=None),
+    )
