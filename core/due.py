@@ -53,9 +53,14 @@ def next_fire(after: datetime, weekdays: Collection[int], at: time, zone: tzinfo
     first = after.astimezone(zone).date() - timedelta(days=1)
     for ahead in range(SEARCHED + 1):
         on = first + timedelta(days=ahead)
-        if on.weekday() in weekdays and (due := instant(on, at, zone)) > after:
+        if on.weekday() in weekdays and (due := instant(on, at, zone)) > after and _happens(on, zone):
             return on, due
     return None
+
+
+def _happens(on: date, zone: tzinfo) -> bool:
+    """Whether that day is on the zone's calendar: a zone that crosses the date line leaves one out."""
+    return instant(on, time(12), zone).astimezone(zone).date() == on
 
 
 def is_quiet(now: datetime, profile: Profile) -> bool:

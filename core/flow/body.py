@@ -24,11 +24,17 @@ def ache(scene: Scene, acts: Sequence[AcheAct]) -> Scene:
         told = scene.book.profile.coach is not None and (act.level is None or act.level >= value("ache.ease_level"))
         lifter = scene.book.lifter
         noted = Ache(act.where, scene.on, act.side, act.level)
-        scene = scene.keeps(act).says(Ached(act, told)).makes(replace(lifter, aches=(*lifter.aches, noted)))
+        others = tuple(one for one in lifter.aches if not _same_place(one, act))
+        scene = scene.keeps(act).says(Ached(act, told)).makes(replace(lifter, aches=(*others, noted)))
         scene, eased = _eased(scene)
         if told:
             scene = scene.alerts_coach(AlertAche(scene.book.profile.name, act, eased))
     return scene
+
+
+def _same_place(one: Ache, act: AcheAct) -> bool:
+    """What is said now of a place stands for what was said of it before."""
+    return one.where == act.where and (one.side == act.side or None in (one.side, act.side))
 
 
 def _eased(scene: Scene) -> tuple[Scene, tuple[Eased, ...]]:

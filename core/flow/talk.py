@@ -65,7 +65,8 @@ def _why(scene: Scene) -> Scene:
 
 
 def _explained(scene: Scene, reason: Reason) -> Told:
-    titles = [SOURCES[one].title for one in scene.adviser.sources(reason.rule) if one in SOURCES]
+    found = (SOURCES[one] for one in scene.adviser.sources(reason.rule) if one in SOURCES)
+    titles = [source.title for source in found if source.read != "none"]
     if not titles:
         return Told("why.line", (("text", reason.text),))
     return Told("why.source", (("text", reason.text), ("source", "; ".join(titles))))

@@ -7,7 +7,7 @@ from typing import Final
 from core.flow import day
 from core.flow.scene import Scene
 from core.flow.steps import step_of
-from core.model.acts import SetAct
+from core.model.acts import AcheAct, SetAct
 from core.model.facts import Because, Careful, NextTime, PlanDone, Upcoming
 from core.model.target import Advice, Session, Target, TargetSet
 from core.model.working import working_sets
@@ -68,7 +68,15 @@ def _next_set(scene: Scene, exercise: str, advice: Advice) -> Scene:
     scene = scene.says(Upcoming(exercise, step, done + 1, done + len(advice.sets), fresh, plates, note))
     if fresh or _differs(scene.book.targets.get(exercise), done, advice.sets):
         scene = scene.says(Because(advice.why))
-    return scene.says(*(Careful(text) for text in advice.cautions[:1])) if fresh else scene
+    return scene.says(*(Careful(text) for text in advice.cautions[:1])) if fresh and _unwarned(scene) else scene
+
+
+def _unwarned(scene: Scene) -> bool:
+    """No caution was shown today: no ache was told of, and nothing was done that had one."""
+    if any(isinstance(kept.act, AcheAct) for kept in day.acts_on(scene.book, scene.on)):
+        return False
+    done = dict.fromkeys(one.exercise for one in day.acts_of(day.sets_on(scene.book, scene.on)))
+    return not any(scene.adviser.today(scene.book, scene.on, name, ()).cautions for name in done if name)
 
 
 def _differs(given: Target | None, done: int, left: tuple[TargetSet, ...]) -> bool:

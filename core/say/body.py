@@ -31,7 +31,7 @@ def _eased(voice: Voice, fact: Eased) -> list[str]:
     first = fact.sets[0]
     heavy = figures.load(voice, fact.exercise, first.load)
     what = f"{len(fact.sets)} x {figures.asked(voice, fact.exercise, first, loaded=False)}"
-    return [voice.say("eased.ease", exercise=name, what=" ".join(filter(None, (heavy, what))))]
+    return [voice.say("eased.ease", exercise=name, what=voice.listed([part for part in (heavy, what) if part]))]
 
 
 def _alarmed(voice: Voice, fact: Alarmed) -> list[str]:

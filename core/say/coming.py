@@ -70,8 +70,8 @@ def next_time(voice: Voice, fact: NextTime) -> str:
 
 
 def _next_time(voice: Voice, fact: NextTime) -> list[str]:
-    what = next_time(voice, fact)
-    return [voice.say("time.again", what=what) if what else voice.say("time.stop")]
+    what, name = next_time(voice, fact), voice.heading(fact.exercise)
+    return [voice.say("time.again", exercise=name, what=what) if what else voice.say("time.stop", exercise=name)]
 
 
 def _because(voice: Voice, fact: Because) -> list[str]:

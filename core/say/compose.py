@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from core.model.acts import Erase, Swap
-from core.model.facts import Alert, AlertAche, AlertAlarm, Asked, EraseAsked, Fact, Offered
+from core.model.facts import Alert, AlertAche, AlertAlarm, Asked, Eased, EraseAsked, Fact, Offered, Upcoming
 from core.model.reading import Ask, Option
 from core.say import body, clock, coming, figures, receipts, session, talk
 from core.say.render import Voice
@@ -38,7 +38,7 @@ def compose(facts: Iterable[Fact], voice: Voice) -> Composed:
     """All facts of a pass as one reply, in the order in which they happened; a question closes it."""
     lines: list[str] = []
     asked: Composed | None = None
-    for fact in facts:
+    for fact in _without_echo(tuple(facts)):
         if isinstance(fact, Asked | Offered | EraseAsked):
             asked = question(fact, voice)
         else:
@@ -47,6 +47,12 @@ def compose(facts: Iterable[Fact], voice: Voice) -> Composed:
     if asked is None:
         return Composed(text)
     return Composed("\n".join(filter(None, (text, asked.text))), asked.ask, asked.question, asked.labels)
+
+
+def _without_echo(facts: tuple[Fact, ...]) -> tuple[Fact, ...]:
+    """Without the easing of an exercise whose target is announced right below, with its reason."""
+    announced = {fact.exercise for fact in facts if isinstance(fact, Upcoming) and fact.fresh}
+    return tuple(fact for fact in facts if not (isinstance(fact, Eased) and fact.exercise in announced))
 
 
 def question(fact: Asked | Offered | EraseAsked, voice: Voice) -> Composed:

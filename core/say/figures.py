@@ -83,6 +83,18 @@ def short(voice: Voice, one: SetAct) -> str:
     return voice.listed([head, *said(voice, exercise, (one,))])
 
 
+def differing(voice: Voice, before: SetAct, after: SetAct) -> list[str]:
+    """What of a set was otherwise before: its exercise, load, count, and what else was said."""
+    old, new = before.exercise or "", after.exercise or ""
+    words = [voice.exercise(old)] if old != new else []
+    if before.load != after.load:
+        words.append(load(voice, old, before.load) or voice.say("load.body"))
+    if (count_of(before), _unit(before)) != (count_of(after), _unit(after)):
+        words.append(counts(voice, (before,)))
+    now = _said_of(voice, new, after)
+    return words + [word for word in _said_of(voice, old, before) if word not in now]
+
+
 def said(voice: Voice, exercise: str, sets: Sequence[SetAct]) -> list[str]:
     """What else was said of the sets: once for all, else with the number of its set."""
     words = [_said_of(voice, exercise, one) for one in sets]

@@ -1,7 +1,6 @@
 """What was understood and what was changed, in one line each."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 from typing import Any, Final
 
 from core.model.acts import SetAct
@@ -27,13 +26,13 @@ def _recorded(voice: Voice, fact: Recorded) -> list[str]:
 
 
 def _amended(voice: Voice, fact: Amended) -> list[str]:
+    """The set as it is now, and what of it was otherwise."""
     exercise = fact.after.exercise or ""
-    was = fact.before if fact.before.exercise == exercise else replace(fact.before, exercise=None)
-    before = figures.short(voice, was)
-    if fact.before.exercise not in (None, exercise):
-        before = voice.exercise(fact.before.exercise or "") + " " + figures.short(voice, fact.before)
-    after = figures.short(voice, fact.after)
-    return [voice.say("amended", n=fact.number, exercise=voice.exercise(exercise), after=after, before=before)]
+    slots = {"exercise": voice.heading(exercise), "n": fact.number, "after": figures.short(voice, fact.after)}
+    if fact.before == fact.after:
+        return [voice.say("amended.same", **slots)]
+    was = figures.differing(voice, fact.before, fact.after)
+    return [voice.say("amended", before=voice.listed(was), **slots) if was else voice.say("amended.new", **slots)]
 
 
 def _taken(voice: Voice, sets: Sequence[SetAct]) -> str:

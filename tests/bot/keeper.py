@@ -1,55 +1,90 @@
-"""A book kept in memory: applies outcomes as a store would, so that core alone can hold a conversation."""
+"""A book kept in memory: applies outcomes as a store would, so that core alone can hold a conversation over weeks.
 
-from dataclasses import replace
-from datetime import datetime
+Days that are over are folded into progress, as the real store folds them.
+"""
 
-from core.model.acts import Act
+from dataclasses import dataclass, field, replace
+from datetime import date, datetime, timedelta
+
+from core.advising import absorb, begin, dump, load
+from core.flow.day import acts_of, aim_of, session_day, sets_on
+from core.model.acts import Act, SetAct
 from core.model.book import Book, Incoming, Kept
 from core.model.outcome import Keep, Outcome
+from core.model.plan import Plan
+from core.model.target import Session, Target
 
-FIRST_ID = 1
-
-
-def kept_after(book: Book, incoming: Incoming, outcome: Outcome, now: datetime) -> Book:
-    """The book once the outcome of this message is carried out."""
-    if incoming.edit:
-        book = _superseded(book, incoming.number)
-    for one in outcome.replace:
-        book = replace(book, kept=_replaced(book.kept, one.id, one.act))
-    for keep in outcome.keep:
-        book = replace(book, kept=_with(book.kept, keep, incoming.number, now))
-    targets = dict(book.targets)
-    for given in outcome.given:
-        targets.pop(given.exercise, None)
-        if given.target is not None:
-            targets[given.exercise] = given.target
-    today = now.astimezone(book.profile.zone).date()
-    once = next((one.plan for one in outcome.planned if one.on == today), book.planned_for_today)
-    return replace(
-        book,
-        targets=targets,
-        pending=outcome.pending or (None if outcome.answered else book.pending),
-        lifter=outcome.lifter or book.lifter,
-        hold=outcome.hold or book.hold,
-        planned_for_today=once,
-    )
+REACHES_BACK = timedelta(days=8)
 
 
-def _superseded(book: Book, message: int) -> Book:
-    kept = tuple(one for one in book.kept if one.message != message)
-    pending = book.pending if book.pending is None or book.pending.message != message else None
-    return replace(book, kept=kept, pending=pending)
+@dataclass(slots=True)
+class Keeper:
+    """One lifter's book, and what a store holds beside it: old targets, changed days, the agenda, the notes."""
 
+    book: Book
+    day: date
+    targets: dict[tuple[str, date], Target | None] = field(default_factory=dict)
+    days: dict[date, Plan] = field(default_factory=dict)
+    agenda: dict[tuple[str, date], datetime] = field(default_factory=dict)
+    notes: list[str] = field(default_factory=list)
+    everything: list[Kept] = field(default_factory=list)
+    next_id: int = 1
 
-def _replaced(kept: tuple[Kept, ...], key: int, act: Act | None) -> tuple[Kept, ...]:
-    assert any(one.id == key for one in kept), f"no such act: {key}"
-    changed = (replace(one, act=act) if one.id == key and act is not None else one for one in kept)
-    return tuple(one for one in changed if one.id != key or act is not None)
+    def at(self, now: datetime) -> Book:
+        """The book as it stands at an instant: what lies before its day is history."""
+        self.day = session_day(replace(self.book, kept=tuple(self.everything)), now)
+        targets = {name: one for (name, on), one in self.targets.items() if on == self.day and one is not None}
+        self.book = replace(
+            self.book,
+            kept=tuple(one for one in self.everything if one.on >= self.day - REACHES_BACK),
+            targets=targets,
+            planned_for_today=self.days.get(self.day),
+            progress=self._folded(),
+        )
+        return self.book
 
+    def _folded(self) -> dict[str, str]:
+        book = replace(self.book, kept=tuple(self.everything))
+        sets = [(kept.on, kept.act) for kept in self.everything if isinstance(kept.act, SetAct)]
+        past = sorted({(on, act.exercise) for on, act in sets if on < self.day and act.exercise is not None})
+        folded: dict[str, str] = {}
+        for on, exercise in past:
+            session = Session(on, acts_of(sets_on(book, on, exercise)), self.targets.get((exercise, on)))
+            progress = load(folded[exercise]) if exercise in folded else begin(book.lifter, exercise)
+            folded[exercise] = dump(absorb(progress, book.lifter, aim_of(book, on, exercise), session))
+        return folded
 
-def _with(kept: tuple[Kept, ...], keep: Keep, number: int, now: datetime) -> tuple[Kept, ...]:
-    message = number if keep.message is None else keep.message
-    key = max((one.id for one in kept), default=FIRST_ID - 1) + 1
-    new = Kept(key, keep.act, keep.on, now, message)
-    before = tuple(one for one in kept if one.message <= message)
-    return (*before, new, *(one for one in kept if one.message > message))
+    def apply(self, outcome: Outcome, incoming: Incoming | None, now: datetime) -> None:
+        """Carry out an outcome."""
+        number = incoming.number if incoming else 0
+        if incoming is not None and incoming.edit:
+            self.everything = [one for one in self.everything if one.message != number]
+        for one in outcome.replace:
+            self._replace(one.id, one.act)
+        for keep in outcome.keep:
+            self._keep(keep, number, now)
+        for given in outcome.given:
+            self.targets[given.exercise, given.on] = given.target
+        for day in outcome.planned:
+            self.days[day.on] = day.plan
+        for row in outcome.agenda:
+            self.agenda.pop((row.kind, row.on), None)
+            if row.due is not None:
+                self.agenda[row.kind, row.on] = row.due
+        self.notes += outcome.notes
+        book = self.book
+        pending = outcome.pending or (None if outcome.answered else book.pending)
+        lifter, hold = outcome.lifter or book.lifter, outcome.hold or book.hold
+        self.book = replace(book, pending=pending, lifter=lifter, hold=hold)
+
+    def _replace(self, key: int, act: Act | None) -> None:
+        assert any(one.id == key for one in self.everything), f"no such act: {key}"
+        changed = [replace(one, act=act) if one.id == key and act is not None else one for one in self.everything]
+        self.everything = [one for one in changed if one.id != key or act is not None]
+
+    def _keep(self, keep: Keep, number: int, now: datetime) -> None:
+        message = number if keep.message is None else keep.message
+        new = Kept(self.next_id, keep.act, keep.on, now, message)
+        self.next_id += 1
+        before = [one for one in self.everything if one.message <= message]
+        self.everything = [*before, new, *(one for one in self.everything if one.message > message)]
