@@ -1,4 +1,7 @@
-"""What follows the name: sets, repetitions, reserve, tempo, rest, ways. All of it must be understood."""
+"""What follows the name: reserve, tempo, rest, ways, sides, notes. All of it must be understood or kept as a note.
+
+It knows neither names nor days; the sets themselves are read in ``amounts``.
+"""
 
 import re
 from collections.abc import Callable
@@ -7,123 +10,324 @@ from typing import Final
 
 from core.model.quantities import Tempo, Way
 from core.model.target import Aim
-from core.notation.words import PHASES, WAY_FILLERS, WAYS
-
-_MAX_SETS: Final = 10
-MAX_REPS: Final = 30
-"""A set past about 30 repetitions stops paying (common practice, no source); a plan that asks for more is queried."""
-_MAX_HOLD_S: Final = 300
-"""A hold is counted in seconds where a lift is counted in repetitions; five minutes is past any use we know."""
+from core.notation.words import ASKED_WORDS, PHASES, WAY_FILLERS, WAYS
 
 
 @dataclass(frozen=True, slots=True)
 class Trouble:
-    """Why a line was left out. ``kind`` is a key of the wording table; the rest fills its gaps."""
+    """What is wrong with a line, or what was left out of it. ``kind`` is a key of the wording table."""
 
     kind: str
     name: str = ""
     choices: tuple[str, ...] = ()
 
 
-_N: Final = r"(\d{1,3})"
-_NUM: Final = r"(\d{1,3}(?:[.,]\d)?)"
-_LENGTH: Final = (
-    r"(?:(?P<min>\d):(?P<sec>[0-5]\d)|(?P<n>\d{1,3}(?:[.,]\d)?)\s*(?P<u>s|secs?|seconds?|m|mins?|minutes?)\b)"
-)
-_SETS: Final = re.compile(
-    rf"{_N}\s*(?:x|×|\*|sets?\s*(?:of|x|×)?)\s*{_N}(?:\s*(?:-|–|to)\s*{_N})?\s*(?:reps?|repetitions?|(?P<held>s|secs?|seconds?)\b)?(?:\s*(?:each|per)(?:\s+(?:side|leg|arm))?)?\b",
-    re.IGNORECASE,
-)
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What a line says so far; None where it says nothing, so that a day's or plan's own words can fill it."""
+
+    sets: int | None = None
+    reps: tuple[int, int] | None = None
+    rir: float | None = None
+    tempo: Tempo | None = None
+    rest_s: float | None = None
+    ways: tuple[Way, ...] | None = None
+    never: tuple[Way, ...] = ()
+    sides: bool = False
+    notes: tuple[str, ...] = ()
+    remarks: tuple[Trouble, ...] = ()
+
+    def filled(self, other: "Said") -> "Said":
+        """With the gaps filled from what is said of the whole day or plan."""
+        return replace(
+            self,
+            rir=other.rir if self.rir is None else self.rir,
+            tempo=other.tempo if self.tempo is None else self.tempo,
+            rest_s=other.rest_s if self.rest_s is None else self.rest_s,
+            ways=other.ways if self.ways is None else self.ways,
+            never=self.never or other.never,
+        )
+
+    def aim(self) -> Aim:
+        """As a prescription; what nobody said has the usual value."""
+        if self.sets is None or self.reps is None:
+            raise ValueError("an aim needs sets and repetitions")
+        usual = Aim(self.sets, self.reps)
+        ways = usual.ways if self.ways is None else self.ways
+        return replace(
+            usual,
+            rir=usual.rir if self.rir is None else self.rir,
+            tempo=self.tempo,
+            rest_s=self.rest_s,
+            ways=tuple(way for way in ways if way not in self.never),
+        )
 
 
-def prescription(text: str) -> Aim | Trouble:
-    """An aim from what follows the exercise's name, or what is wrong with it."""
-    found = _SETS.match(text)
-    if found is None:
-        return Trouble("no_sets")
-    sets, low, high = int(found.group(1)), int(found.group(2)), int(found.group(3) or found.group(2))
-    most = _MAX_HOLD_S if found.group("held") else MAX_REPS
-    if not (1 <= sets <= _MAX_SETS and 1 <= low <= high <= most):
-        return Trouble("beyond_limits", name=found.group().strip())
-    aim = Aim(sets, (low, high))
-    rest = text[found.end() :]
-    while rest := rest.lstrip(" \t,;."):
-        for pattern, fill in _CLAUSES:
+Fill = Callable[[Said, "re.Match[str]"], "Said | Trouble"]
+
+MAX_TEMPO_S: Final = 10.0
+"""A phase longer than this is a slip of the pen (limits.md: a repetition stays under 10 s)."""
+_SECONDS_FROM: Final = 11
+"""A bare rest of so much or more is seconds, below it minutes: nobody rests 10 s or 11 minutes between sets."""
+_LEAST_LOAD: Final = 11
+"""A bare number after "at" from here on can be no effort."""
+
+
+def scan(text: str, said: Said, *, explicit_note: bool = False) -> Said | Trouble:
+    """Everything in ``text``, clause by clause. ``explicit_note``: figures may stand in what is left as a note."""
+    rest = text
+    while rest := _LEAD.sub("", rest, count=1).lstrip():
+        for pattern, fill in CLAUSES:
             if part := pattern.match(rest):
-                aim = fill(aim, part)
+                done = fill(said, part)
                 rest = rest[part.end() :]
                 break
         else:
-            return Trouble("words_left", name=rest.strip())
-    return aim
+            done, rest = _leftover(rest, said, explicit_note=explicit_note)
+        if isinstance(done, Trouble):
+            return done
+        said = done
+    return said
 
 
-def _seconds(number: str, unit: str | None) -> float:
-    value = float(number.replace(",", "."))
-    return value * 60 if (unit or "s").lower().startswith("m") else value
+def is_clauses_only(text: str) -> Said | None:
+    """What a line says that holds clauses and nothing else; None when anything else is in it."""
+    said = scan(text, Said())
+    return None if isinstance(said, Trouble) or said.notes or said == Said() else said
 
 
-def _reserve(aim: Aim, part: re.Match[str]) -> Aim:
-    return replace(aim, rir=float(part.group(1).replace(",", ".")))
+def asked_about(text: str) -> Trouble | None:
+    """Words that change the training and that no note may hide."""
+    for pattern, kind in ASKED_WORDS:
+        if found := re.search(pattern, text, re.IGNORECASE):
+            return Trouble(kind, name=found.group().strip())
+    return None
 
 
-def _rpe(aim: Aim, part: re.Match[str]) -> Aim:
-    return replace(aim, rir=10 - float(part.group(1).replace(",", ".")))
-
-
-def _failure(aim: Aim, _part: re.Match[str]) -> Aim:
-    return replace(aim, rir=0.0)
-
-
-def _rest(aim: Aim, part: re.Match[str]) -> Aim:
-    if part.group("min") is not None:
-        return replace(aim, rest_s=float(int(part.group("min")) * 60 + int(part.group("sec"))))
-    return replace(aim, rest_s=_seconds(part.group("n"), part.group("u")))
-
-
-def _tempo(aim: Aim, part: re.Match[str]) -> Aim:
-    marks = re.findall(r"\d(?:[.,]\d)?|[xX]", part.group(1))
-    phases = [0.0 if mark in "xX" else float(mark.replace(",", ".")) for mark in marks]
-    padded: list[float | None] = [*phases, *([None] * (4 - len(phases)))]
-    return replace(aim, tempo=(padded[0], padded[1], padded[2], padded[3]))
-
-
-def _phase(aim: Aim, part: re.Match[str]) -> Aim:
-    now = list(aim.tempo or (None, None, None, None))
-    now[PHASES[part.group(1).lower()]] = _seconds(part.group(2), None)
-    tempo: Tempo = (now[0], now[1], now[2], now[3])
-    return replace(aim, tempo=tempo)
-
-
-def _ways(aim: Aim, part: re.Match[str]) -> Aim:
-    words = re.findall(r"[a-z]+|[,>]", part.group().lower())
-    ways: list[Way] = list(dict.fromkeys(WAYS[word] for word in words if word in WAYS))
-    return replace(aim, ways=tuple(ways))
-
-
-def _no_way(aim: Aim, part: re.Match[str]) -> Aim:
-    return replace(aim, ways=tuple(way for way in aim.ways if way != WAYS[part.group(1).lower()]))
-
-
-_MARK: Final = r"(?:\d(?:[.,]\d)?|x)"
-_LEAD: Final = r"(?:ways?\s*:?\s*|by\s+|progress\s+(?:by\s+)?)?"
-_WAY: Final = "|".join(sorted(WAYS, key=len, reverse=True))
-_FILLER: Final = "|".join(sorted((re.escape(f) for f in WAY_FILLERS), key=len, reverse=True))
-_PHASE: Final = "|".join(sorted(PHASES, key=len, reverse=True))
-
-_CLAUSES: Final[tuple[tuple[re.Pattern[str], Callable[[Aim, re.Match[str]], Aim]], ...]] = tuple(
-    (re.compile(pattern, re.IGNORECASE), fill)
-    for pattern, fill in (
-        (rf"{_NUM}\s*(?:reps?\s+)?(?:left|in\s+(?:reserve|the\s+tank)|rir)\b", _reserve),
-        (rf"(?:rir|reserve|leave)\s*:?\s*{_NUM}(?![\d-])", _reserve),
-        (r"(?:@|rpe)\s*:?\s*(10|[5-9](?:[.,]5)?)(?![\d.])", _rpe),
-        (r"(?:to\s+)?failure\b", _failure),
-        (rf"(?:rest|break)s?\s*:?\s*{_LENGTH}", _rest),
-        (rf"{_LENGTH}\s*(?:rest|break)s?\b", _rest),
-        (rf"tempo\s*:?\s*({_MARK}(?:\s*[-/]?\s*{_MARK}){{2,3}})(?!\d)", _tempo),
-        (rf"({_PHASE})\s*(?:in|for|over)?\s*{_NUM}\s*(?:s|secs?|seconds?)\b", _phase),
-        (rf"no\s+(?:more\s+)?({_WAY})\b", _no_way),
-        (rf"{_LEAD}(?:{_WAY})\b(?:(?:\s*(?:{_FILLER}))*\s*\b(?:{_WAY})\b)*(?:\s+only)?", _ways),
-    )
+_LEAD: Final = re.compile(
+    r"^(?:[\s,;.|:&+/–—-]|(?:with|w/|and|using|then|slow(?:ly)?|controlled|an?)(?=\s*[\d(]|\s+(?:rest|tempo|lower|pause))(?!\s+\d{2,3}(?![\d:.,]*\s*(?:s|m|'|\"))))+",
+    re.IGNORECASE,
 )
-"""Each clause that may follow the sets, and what it sets in the aim; tried in this order."""
+_SEGMENT: Final = re.compile(r"[^,;|(\"\n]*?(?=\s*(?:[,;|(\"\n]|\.\s|\.$|\s[-–—]\s|$))")
+_QUOTED: Final = re.compile(r"\"([^\"]*)\"|\(([^()]*)\)|(?:->|→|//|\*\*?)\s*(.+)$", re.IGNORECASE)
+
+
+def _leftover(rest: str, said: Said, *, explicit_note: bool) -> tuple[Said | Trouble, str]:
+    if marked := _QUOTED.match(rest):
+        inner = next(group for group in marked.groups() if group is not None).strip()
+        return _bracketed(inner, said, free=marked.group(1) is None and marked.group(2) is None), rest[marked.end() :]
+    segment = _SEGMENT.match(rest)
+    words = (segment.group() if segment else rest).strip() or rest.strip()
+    left = rest[len(words) :] if rest.startswith(words) else ""
+    if not re.search(r"\w", words):
+        return said, left
+    if odd := asked_about(words):
+        return odd, left
+    if not explicit_note and re.search(r"\d", words):
+        return Trouble("words_left", name=words), left
+    return _noted(said, words), left
+
+
+def _bracketed(inner: str, said: Said, *, free: bool) -> Said | Trouble:
+    if not inner:
+        return said
+    if free:
+        return _noted(said, inner)
+    if odd := asked_about(inner):
+        return odd
+    meant = scan(inner, replace(said, notes=()))
+    if not isinstance(meant, Trouble) and not meant.notes:
+        return replace(meant, notes=said.notes)
+    return _noted(said, inner)
+
+
+NO_WORDS: Final = Said()
+
+
+def _noted(said: Said, words: str) -> Said:
+    return replace(said, notes=(*said.notes, words.strip(" .-–")))
+
+
+# Lengths of time
+
+
+_UNIT_S: Final = r"s|secs?|seconds?|''|\"|”|″"
+_UNIT_M: Final = r"m|mins?|minutes?|'|’|′"
+ONE_LENGTH: Final = (
+    rf"(?:\d{{1,2}}:[0-5]\d|\d{{1,2}}\s*(?:{_UNIT_M})\s*[0-5]?\d\s*(?:{_UNIT_S})?(?![\d:])"
+    rf"|\d{{1,3}}(?:[.,]\d{{1,2}})?\s*-?(?:{_UNIT_S}|{_UNIT_M})(?![A-Za-z'])|\d{{1,3}}(?:[.,]\d)?(?![\d.,:]*\d))"
+)
+LENGTH: Final = rf"(?P<a>{ONE_LENGTH})(?:\s*(?:-|–|to)\s*(?P<b>{ONE_LENGTH}))?"
+
+
+def seconds(text: str, like: str = "") -> float:
+    """A length as written, in seconds. ``like`` lends its unit where the text has none."""
+    text = text.strip().lower()
+    if ":" in text:
+        minutes, _, rest = text.partition(":")
+        return int(minutes) * 60 + int(rest)
+    figures = re.findall(r"\d+(?:[.,]\d+)?", text)
+    value = float(figures[0].replace(",", "."))
+    if len(figures) > 1:
+        return value * 60 + float(figures[1])
+    unit = re.sub(r"[\d.,\s-]", "", text) or re.sub(r"[\d.,:\s-]", "", like.strip().lower())
+    if unit:
+        return value * 60 if re.fullmatch(_UNIT_M, unit) else value
+    return value if value >= _SECONDS_FROM else value * 60
+
+
+def span(part: "re.Match[str]") -> tuple[float, float]:
+    """Both ends of a matched LENGTH, in seconds."""
+    a, b = part.group("a"), part.group("b")
+    return (seconds(a, b or ""), seconds(b, a)) if b else (seconds(a), seconds(a))
+
+
+def _number(text: str) -> float:
+    return float(text.replace(",", "."))
+
+
+def _middle(said: Said, words: str, low: float, high: float) -> tuple[Said, float]:
+    """The middle of a spread, and that it was taken."""
+    if low == high:
+        return said, low
+    told = replace(said, remarks=(*said.remarks, Trouble("middle_taken", name=words.strip())))
+    return told, (low + high) / 2
+
+
+# What each clause sets
+
+
+def _reserve(said: Said, part: "re.Match[str]") -> Said | Trouble:
+    low = _number(part.group("a"))
+    high = _number(part.group("b")) if part.group("b") else low
+    if high > MAX_TEMPO_S:
+        return Trouble("beyond_limits", name=part.group().strip())
+    said, rir = _middle(said, part.group(), low, high)
+    return replace(said, rir=rir)
+
+
+def _rpe(said: Said, part: "re.Match[str]") -> Said:
+    low = _number(part.group("a"))
+    said, rpe = _middle(said, part.group(), low, _number(part.group("b")) if part.group("b") else low)
+    return replace(said, rir=10 - rpe)
+
+
+def _failure(said: Said, _part: "re.Match[str]") -> Said:
+    return replace(said, rir=0.0)
+
+
+def _as_note(said: Said, part: "re.Match[str]") -> Said:
+    return _noted(said, part.group())
+
+
+def _rest(said: Said, part: "re.Match[str]") -> Said:
+    said, rest_s = _middle(said, part.group(), *span(part))
+    return replace(said, rest_s=rest_s)
+
+
+def _tempo(said: Said, part: "re.Match[str]") -> Said | Trouble:
+    marks = re.findall(
+        r"\d+(?:[.,]\d)?|[xX]" if re.search(r"[-/: .]", part.group("t").strip()) else r"\d|[xX]", part.group("t")
+    )
+    phases = [0.0 if mark in "xX" else _number(mark) for mark in marks]
+    if max(phases) > MAX_TEMPO_S:
+        return Trouble("beyond_limits", name=part.group().strip())
+    padded: list[float | None] = [*phases, *([None] * (4 - len(phases)))]
+    return replace(said, tempo=(padded[0], padded[1], padded[2], padded[3]))
+
+
+def _phase(said: Said, part: "re.Match[str]") -> Said | Trouble:
+    value = _number(part.group("n"))
+    if value > MAX_TEMPO_S:
+        return Trouble("beyond_limits", name=part.group().strip())
+    place = PHASES[part.group("w").lower()]
+    if re.search(r"\btop\b", part.group(), re.IGNORECASE):
+        place = 3
+    now = list(said.tempo or (None, None, None, None))
+    now[place] = value
+    tempo: Tempo = (now[0], now[1], now[2], now[3])
+    return replace(said, tempo=tempo)
+
+
+def _explosive(said: Said, _part: "re.Match[str]") -> Said:
+    now = said.tempo or (None, None, None, None)
+    return replace(said, tempo=(now[0], now[1], 0.0, now[3]))
+
+
+def _ways(said: Said, part: "re.Match[str]") -> Said:
+    words = re.findall(r"[a-z]+", part.group().lower())
+    return replace(said, ways=tuple(dict.fromkeys(WAYS[word] for word in words if word in WAYS)))
+
+
+def _never(said: Said, part: "re.Match[str]") -> Said:
+    return replace(said, never=(*said.never, WAYS[part.group("w").lower()]))
+
+
+def _double(said: Said, _part: "re.Match[str]") -> Said:
+    return replace(said, ways=("reps", "load"))
+
+
+def _form_only(said: Said, _part: "re.Match[str]") -> Said:
+    return replace(said, ways=())
+
+
+def _sides(said: Said, _part: "re.Match[str]") -> Said:
+    return replace(said, sides=True)
+
+
+def _load(said: Said, part: "re.Match[str]") -> Said:
+    return replace(said, remarks=(*said.remarks, Trouble("load_written", name=part.group().strip(" ,@"))))
+
+
+def _bare_load(said: Said, part: "re.Match[str]") -> Said | Trouble:
+    if _number(part.group("n")) < _LEAST_LOAD:
+        return Trouble("words_left", name=part.group().strip())
+    return _load(said, part)
+
+
+_SPREAD: Final = r"(?P<a>\d{1,2}(?:[.,]\d)?)(?:\s*(?:-|–|to)\s*(?P<b>\d{1,2}(?:[.,]\d)?))?"
+_EFFORT: Final = (
+    r"(?P<a>(?:10|[4-9])(?:[.,]\d)?)(?:\s*(?:-|–|to)\s*(?P<b>(?:10|[4-9])(?:[.,]\d)?))?(?![\d.,]*\d)(?!\s*(?:kg|lb|%))"
+)
+_MARK: Final = r"(?:\d(?:[.,]5)?|x)"
+_WAY: Final = "|".join(sorted(WAYS, key=len, reverse=True))
+_FILLER: Final = "|".join(sorted((re.escape(word) for word in WAY_FILLERS), key=len, reverse=True))
+_PHASE: Final = "|".join(sorted(PHASES, key=len, reverse=True))
+_STOP: Final = r"(?=\s*(?:[,;.()|]|$))"
+_SIDE: Final = r"(?:side|leg|arm|hand|limb|way)s?"
+_BETWEEN: Final = (
+    r"(?:\s*(?:between|btw|in\s+between|after)(?:\s+(?:each|all|the|every))?(?:\s+(?:sets?|exercises?|rounds?))?)?"
+)
+_MASS: Final = r"\d{1,3}(?:[.,]\d{1,2})?\s*(?:kgs?|kilos?|lbs?|pounds?)\b(?:\s*(?:each|a\s+side|per\s+(?:hand|side)|dumbbells?|dbs?|kettlebells?|kbs?|bar|plates?))*"  # noqa: E501
+
+_ROWS: Final[tuple[tuple[str, Fill], ...]] = (
+    (rf"(?:leave\s+)?{_SPREAD}\s*(?:reps?\s+)?(?:left(?:\s+in\s+the\s+tank)?|in\s+(?:reserve|the\s+tank)|r\.?i\.?r\.?|shy(?:\s+of\s+failure)?|short\s+of\s+failure|from\s+failure)(?![A-Za-z])", _reserve),  # noqa: E501
+    (rf"(?:@\s*)?(?:rir|reserve|leave|leaving|keep)\s*[:=]?\s*{_SPREAD}(?:\s*reps?)?(?:\s*(?:left|in\s+(?:reserve|the\s+tank)))?(?![\d])", _reserve),  # noqa: E501
+    (rf"(?:@\s*)?rpe\s*[:=@]?\s*{_EFFORT}", _rpe),
+    (rf"@\s*{_EFFORT}(?:\s*rpe\b)?", _rpe),
+    (rf"{_EFFORT}\s*rpe\b", _rpe),
+    (r"(?:not|never|stop(?:ping)?\s+(?:short\s+of|before)|no)\s+(?:quite\s+)?(?:to\s+)?failure\b", _as_note),
+    (r"(?:to\s+)?failure" + _STOP, _failure),
+    (rf"(?:rests?|breaks?|ri|r)\s*[:=]?\s*(?:about|around|of|~)?\s*{LENGTH}(?:\s*rest)?{_BETWEEN}(?![A-Za-z])", _rest),
+    (rf"{LENGTH}\s*(?:rests?|breaks?|(?=between|btw|in\s+between)){_BETWEEN}(?![A-Za-z])", _rest),
+    (rf"@?\s*\(?(?:tempo|t)\s*[:=@]?\s*(?P<t>{_MARK}(?:\s*[-/:.]?\s*{_MARK}){{2,3}})(?![\dA-Za-z])", _tempo),
+    (r"@?\s*(?P<t>\d[0-9xX][0-9xX][0-9xX]|\d(?:[.,]5)?\s*([-/:.])\s*\d\s*\2\s*[\dxX](?:[.,]5)?\s*\2\s*\d)(?:\s*tempo)?(?![\dA-Za-z])", _tempo),  # noqa: E501
+    (rf"(?P<w>{_PHASE})\s*(?:in|for|over|of|phase|at\s+the\s+bottom|at\s+the\s+top)?\s*:?\s*(?P<n>\d{{1,2}}(?:[.,]\d)?)\s*(?:s|secs?|seconds?)\b(?:\s*(?:at|in)\s+(?:the\s+)?(?:bottom|top|hole|stretch))?", _phase),  # noqa: E501
+    (rf"(?P<n>\d{{1,2}}(?:[.,]\d)?)\s*-?\s*(?:s|secs?|seconds?|count)\b\s*-?\s*(?:on\s+the\s+(?:way\s+)?)?(?P<w>{_PHASE})\b(?:\s*(?:phase|(?:at|in|on)\s+(?:the\s+)?(?:bottom|top|hole|stretch|chest)))?", _phase),  # noqa: E501
+    (r"explosive(?:ly)?(?:\s+(?:up|lift|concentric))?\b" + _STOP, _explosive),
+    (rf"{LENGTH}(?<=[^\d\s]){_STOP}", _rest),
+    (rf"(?:no|never)\s+(?:more\s+|extra\s+)?(?P<w>load|weight|heavier|tempo|slower|range|deeper)\b{_STOP}", _never),
+    (rf"(?:ways?\s*[:=]?\s*|by\s+|progress\s*(?:by\s+|[:=]\s*)?|add\s+)?(?:{_WAY})\b(?:(?:\s*(?:{_FILLER}))*\s*\b(?:{_WAY})\b)*(?:\s+(?:only|first))?{_STOP}", _ways),  # noqa: E501
+    (r"(?:form|technique)\s+only\b", _form_only),
+    (r"double\s+progression\b", _double),
+    (rf"(?:each|per|every|both|a|ea\.?|/)?\s*{_SIDE}\b{_STOP}|(?:each|per|every|both|a|ea\.?|/)\s*{_SIDE}\b|(?:each|ea|e/s|p/s|l/r|l\+r|per\s+side|/side|unilateral)\b\.?", _sides),  # noqa: E501
+    (rf"(?:start(?:ing)?\s+)?(?:x|×|@|at|with|from|using|about|around)?\s*{_MASS}", _load),
+    (r"(?:start(?:ing)?\s+)?(?:@|at|with|from)?\s*\d{2,3}(?:\s*(?:-|–|to)\s*\d{2,3})?\s*%(?:\s*(?:of\s+)?(?:1\s?rm|max|tm|training\s+max))?", _load),  # noqa: E501
+    (r"(?:start(?:ing)?\s+(?:at|with|from)|@|at|x|×)\s*(?P<n>\d{1,3}(?:[.,]\d{1,2})?)(?![\d:/-])(?!\s*(?:s|m|rir|rpe|rep)\w*)", _bare_load),  # noqa: E501
+    (r"(?:with\s+)?the\s+\d{1,3}(?:[.,]\d)?\s*s?\b", _load),
+)  # fmt: skip
+
+CLAUSES: Final[tuple[tuple["re.Pattern[str]", Fill], ...]] = tuple(
+    (re.compile(pattern, re.IGNORECASE), fill) for pattern, fill in _ROWS
+)
+"""Each clause that may follow the sets, and what it sets; tried in this order."""

@@ -1,38 +1,45 @@
-"""TEXT -> PLAN. Reads line by line; what is not understood comes back with its line and what would do.
+"""TEXT -> PLAN. Reads line by line; what is not understood comes back with its line and what is wrong with it.
 
-Nothing is guessed: a line that is half understood is left out whole and named.
+Nothing is guessed in silence: a line that is half understood is left out whole and named, and what was taken in
+a way that its writer may not have meant comes back as a remark.
 """
 
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
-from datetime import time
+from datetime import date
 from typing import Final
 
 from core.model.plan import Plan, Planned, TrainingDay
-from core.notation.clauses import Trouble, prescription
-from core.notation.words import WEEKDAYS
-
-FindExercise = Callable[[str], tuple[str, ...]]
-"""A name as written -> the ids it may mean: one when it is clear, several when it is not, none when unknown."""
-
-_BULLET: Final = re.compile(r"\s*(?:[-*•·]\s+|\d{1,2}[.)]\s+|[a-hA-H]\d?[.)]\s+)?")
-_TIME: Final = re.compile(r"\b(?:at\s+)?([01]?\d|2[0-3])(?:[:.h]([0-5]\d))?\s*(am|pm)?(?=\s|,|$)", re.IGNORECASE)
-_DAY_WORD: Final = re.compile(r"[A-Za-z]+")
-_DAY_JOIN: Final = frozenset({"and", "on", "every"})
-_PRESCRIBED: Final = re.compile(r"(?<![\w.])\d+\s*(?:x|×|\*|sets?\b)", re.IGNORECASE)
-_NOTE: Final = re.compile(r"\s*(?:\(([^()]*)\)|\"([^\"]*)\"|note:\s*(.*))\s*$", re.IGNORECASE)
-_EASIER: Final = re.compile(
-    r"(?:every\s+(\d{1,2})(?:th|rd|nd|st)\s+week\s+(?:is\s+)?(?:an?\s+)?easier(?:\s+week)?)\.?$", re.IGNORECASE
+from core.notation import blocks, days
+from core.notation.clauses import NO_WORDS, Said, Trouble, asked_about, is_clauses_only
+from core.notation.lifts import (
+    FindExercise,
+    Lift,
+    lifts,
+    looks_prescribed,
+    name_at_start,
+    opens_with_amount,
+    unlabelled,
 )
-_BLOCK: Final = re.compile(r"(\d{1,2})\s+weeks?,?\s+then\s+(?:an?|one)\s+easier(?:\s+(?:one|week))?\.?$", re.IGNORECASE)
-_NOON: Final = 12
-_DEFAULT_TIME: Final = time(18, 0)
+from core.notation.words import EVERYWHERE, SECTIONS
+
+__all__ = ["FindExercise", "PlanReading", "Remark", "Unread", "read_plan"]
 
 
 @dataclass(frozen=True, slots=True)
 class Unread:
-    """A line that was left out: its number from 1, its text, what is wrong with it, and what would do."""
+    """What was left out: the line's number from 1, its text, what is wrong; ``below``: lines left out with it."""
+
+    line: int
+    text: str
+    trouble: Trouble
+    below: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Remark:
+    """What was taken, but perhaps not as meant, or set aside (a load, a heading)."""
 
     line: int
     text: str
@@ -41,118 +48,305 @@ class Unread:
 
 @dataclass(frozen=True, slots=True)
 class PlanReading:
-    """The plan as understood, and the lines that were not."""
+    """The plan as understood, the lines that were not, and what the writer should know."""
 
     plan: Plan
     unread: tuple[Unread, ...] = ()
+    remarks: tuple[Remark, ...] = ()
 
 
-def read_plan(text: str, find: FindExercise) -> PlanReading:
-    """Read a plan as a coach writes it: a line for a day, a line for each exercise under it."""
-    days: list[TrainingDay] = []
-    unread: list[Unread] = []
-    current: tuple[int, ...] = ()
+@dataclass(frozen=True, slots=True)
+class _Draft:
+    """A day being read."""
+
+    weekday: int
+    opened: days.Opened
+    line: int
+    lifts: tuple[Lift, ...] = ()
+    common: Said = NO_WORDS
+    before: tuple[str, ...] = ()
+    """Words that stood before the first exercise."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Page:
+    """What has been read so far. ``open_`` are the places of the days that lines belong to now; None: no day yet;
+    ``lost``: they belong to a heading that was not understood; ``closed``: so does all that follows."""
+
+    today: date | None
+    drafts: tuple[_Draft, ...] = ()
+    open_: tuple[int, ...] | None = None
+    lost: bool = False
+    closed: bool = False
+    common: Said = NO_WORDS
+    starts: date | None = None
     easier: int | None = None
+    unread: tuple[Unread, ...] = ()
+    remarks: tuple[Remark, ...] = ()
+
+    def asks(self, line: int, text: str, trouble: Trouble) -> "_Page":
+        return replace(self, unread=(*self.unread, Unread(line, text, trouble)))
+
+    def tells(self, line: int, text: str, *troubles: Trouble) -> "_Page":
+        return replace(self, remarks=(*self.remarks, *(Remark(line, text, one) for one in troubles)))
+
+    def onto(self, change: Callable[[_Draft], _Draft]) -> "_Page":
+        """With every open day changed."""
+        drafts = list(self.drafts)
+        for place in self.open_ or ():
+            drafts[place] = change(drafts[place])
+        return replace(self, drafts=tuple(drafts))
+
+    def day(self) -> _Draft | None:
+        return self.drafts[self.open_[0]] if self.open_ else None
+
+
+def read_plan(text: str, find: FindExercise, today: date | None = None) -> PlanReading:
+    """Read a plan as a coach writes it: a line for a day, a line for each exercise under it.
+
+    ``today`` gives a start without a year its year; without it such a start is asked about.
+    """
+    page = _Page(today)
     for number, line in _lines(text):
-        if block := _easier_week(line):
-            easier = block
-        elif (opened := _day_line(line)) is not None:
-            current = tuple(range(len(days), len(days) + len(opened)))
-            days.extend(opened)
-        elif not current:
-            unread.append(Unread(number, line, Trouble("no_day")))
-        else:
-            done = _exercise_line(line, find) if _PRESCRIBED.search(line) else _loose_line(line, days[current[0]], find)
-            if isinstance(done, Trouble):
-                unread.append(Unread(number, line, done))
-                continue
-            for index in current:
-                days[index] = _with(days[index], done)
-    ordered = tuple(sorted((d for d in days if d.exercises), key=lambda d: (d.weekday, d.at)))
-    return PlanReading(Plan(ordered, easier_every=easier), (*unread, *_clashes(ordered)))
+        page = _line(page, number, line, find)
+    return _finished(page)
 
 
 def _lines(text: str) -> Iterator[tuple[int, str]]:
-    for number, raw in enumerate(text.splitlines(), 1):
-        line = raw.strip().rstrip(";")
-        if line and not line.startswith("#"):
+    for number, raw in enumerate(re.split(r"\r\n|\r|\n", text), 1):
+        line = raw.strip().strip("*_").replace("**", "").strip().rstrip(";").strip()
+        if line.strip("-=_*–—•# "):
             yield number, line
 
 
-def _easier_week(line: str) -> int | None:
-    if found := _EASIER.match(line):
-        return int(found.group(1))
-    if found := _BLOCK.match(line):
-        return int(found.group(1)) + 1
-    return None
+def _line(page: _Page, number: int, line: str, find: FindExercise) -> _Page:
+    if page.closed:
+        return _below(page)
+    for reader in (_whole_plan, _day_line, _copied, _commons):
+        done = reader(page, number, line, find)
+        if done is not None:
+            return done
+    if page.lost:
+        return _below(page)
+    if looks_prescribed(line):
+        return _prescribed(page, number, line, find)
+    return _loose(page, number, line, find)
 
 
-def _day_line(line: str) -> tuple[TrainingDay, ...] | None:
-    """ "Mon and Thu 18:30 Legs" -> two days. None: it is no day line."""
-    weekdays: list[int] = []
-    rest = line
-    while found := _DAY_WORD.match(rest):
-        word = found.group().lower()
-        if word in WEEKDAYS:
-            weekdays.append(WEEKDAYS[word])
-        elif word not in _DAY_JOIN or (not weekdays and word == "and"):
-            break
-        rest = rest[found.end() :].lstrip(" ,/+&:-")
-    if not weekdays or _PRESCRIBED.search(rest):
+def _below(page: _Page) -> _Page:
+    """The line goes the way of the heading above it."""
+    last = page.unread[-1]
+    return replace(page, unread=(*page.unread[:-1], replace(last, below=last.below + 1)))
+
+
+def _whole_plan(page: _Page, number: int, line: str, _find: FindExercise) -> _Page | None:
+    bare = line.strip("#* ")
+    easier = blocks.easier_every(bare)
+    if easier is not None:
+        return page.asks(number, line, easier) if isinstance(easier, Trouble) else replace(page, easier=easier)
+    start = blocks.starts(bare, page.today)
+    if start is not None:
+        return page.asks(number, line, start) if isinstance(start, Trouble) else replace(page, starts=start)
+    first = blocks.is_weeks(bare)
+    if first is None:
         return None
-    at, title = _time_of(rest)
-    return tuple(TrainingDay(day, at, title, ()) for day in dict.fromkeys(weekdays))
+    if first and not page.drafts:
+        return page.tells(number, line, Trouble("no_end", name=bare))
+    return replace(page.asks(number, line, Trouble("one_block", name=bare)), open_=None, closed=True)
 
 
-def _time_of(rest: str) -> tuple[time, str]:
-    found = _TIME.search(rest)
-    if not found or not (found.group(2) or found.group(3) or found.group().lower().startswith("at")):
-        return _DEFAULT_TIME, _title(rest)
-    hour, minute, half = int(found.group(1)), int(found.group(2) or 0), (found.group(3) or "").lower()
-    if half:
-        hour = hour % _NOON + (_NOON if half == "pm" else 0)
-    return time(hour, minute), _title(rest[: found.start()] + rest[found.end() :])
+def _day_line(page: _Page, number: int, line: str, find: FindExercise) -> _Page | None:
+    opened = days.opened(line)
+    if opened is None:
+        return None
+    if isinstance(opened, Trouble):
+        return replace(page.asks(number, line, opened), open_=None, lost=True)
+    title, inline = _title(opened.tail, find)
+    fresh = tuple(_Draft(day, replace(opened, tail=title), number) for day in opened.weekdays)
+    places = tuple(range(len(page.drafts), len(page.drafts) + len(fresh)))
+    page = replace(page, drafts=(*page.drafts, *fresh), open_=places, lost=False)
+    page = page.tells(number, line, *opened.remarks)
+    if not inline:
+        return page
+    copied = _copied(page, number, inline, find)
+    if copied is not None:
+        return copied
+    return _prescribed(page, number, inline, find)
 
 
-def _title(text: str) -> str:
-    return text.strip(" ,:-–").strip()
+_SAME: Final = re.compile(
+    r"(?:the\s+)?(?:same|as|repeat|copy)(?:\s+(?:as|of|like))?\s+(?:on\s+)?(?P<day>[A-Za-z’']+)\b(?P<rest>.*)$",
+    re.IGNORECASE,
+)
 
 
-def _exercise_line(line: str, find: FindExercise) -> Planned | Trouble:
-    body = line[_BULLET.match(line).end() :]  # type: ignore[union-attr]  # the pattern matches the empty text too
-    note = None
-    if marked := _NOTE.search(body):
-        note = next(group for group in marked.groups() if group is not None).strip() or None
-        body = body[: marked.start()]
-    start = _PRESCRIBED.search(body)
-    if start is None:
-        return Trouble("no_sets")
-    name = body[: start.start()].strip(" ,:-–")
-    if not name:
-        return Trouble("no_name")
-    ids = find(name)
-    if len(ids) != 1:
-        return Trouble("which_exercise" if ids else "unknown_exercise", name=name, choices=ids)
-    aim = prescription(body[start.start() :])
-    return aim if isinstance(aim, Trouble) else Planned(ids[0], aim, note)
+def _title(tail: str, find: FindExercise) -> tuple[str, str]:
+    """What follows a day and its time: a title, exercises in the same line, or both."""
+    if (found := _SAME.search(tail)) and days.weekday_named(found.group("day")) is not None:
+        return tail[: found.start()].strip(" ,:-–—("), tail[found.start() :].rstrip(")")
+    if not looks_prescribed(tail):
+        return tail, ""
+    first = lifts(tail, find)[0]
+    if isinstance(first.found, Trouble) and first.found.kind in ("no_name", "unknown_exercise"):
+        head, mark, rest = tail.partition(":")
+        if mark and looks_prescribed(rest) and not looks_prescribed(head):
+            return head.strip(), rest.strip()
+        if first.found.kind == "no_name" or opens_with_amount(tail):
+            return tail, ""
+    return "", tail
 
 
-def _loose_line(line: str, day: TrainingDay, find: FindExercise) -> str | Trouble:
-    """A line without sets under an exercise is a note to it, unless it names an exercise: then the sets are missing."""
-    if find(line):
-        return Trouble("no_sets", name=line)
-    return line if day.exercises else Trouble("no_sets", name=line)
+def _copied(page: _Page, number: int, line: str, _find: FindExercise) -> _Page | None:
+    """ "Same as Monday" under a day."""
+    found = _SAME.match(line.strip("-•* "))
+    weekday = days.weekday_named(found.group("day")) if found else None
+    if found is None or weekday is None or page.day() is None:
+        return None
+    source = next((one for one in page.drafts if one.weekday == weekday and one.lifts), None)
+    if source is None:
+        return page.asks(number, line, Trouble("no_such_day", name=found.group("day")))
+    if found.group("rest").strip(" ."):
+        return page.asks(number, line, Trouble("words_left", name=found.group("rest").strip()))
+    day = page.day()
+    title = source.opened.tail if day is not None and not day.opened.tail else None
+    return page.onto(
+        lambda draft: replace(
+            draft,
+            lifts=(*draft.lifts, *source.lifts),
+            common=draft.common.filled(source.common),
+            opened=draft.opened if title is None else replace(draft.opened, tail=title),
+        )
+    )
 
 
-def _with(day: TrainingDay, item: Planned | str) -> TrainingDay:
-    if isinstance(item, Planned):
-        return replace(day, exercises=(*day.exercises, item))
-    last = day.exercises[-1]
-    note = f"{last.note} {item}" if last.note else item
-    return replace(day, exercises=(*day.exercises[:-1], replace(last, note=note)))
+_FOR_ALL: Final = re.compile(rf"^\s*{EVERYWHERE}\b\s*[:,-]?\s*|\s*[,(]?\s*\b{EVERYWHERE}\)?\s*\.?\s*$", re.IGNORECASE)
 
 
-def _clashes(days: tuple[TrainingDay, ...]) -> tuple[Unread, ...]:
-    seen: set[int] = set()
-    doubled = [day for day in days if day.weekday in seen or seen.add(day.weekday)]  # type: ignore[func-returns-value]
-    return tuple(Unread(0, day.title, Trouble("day_twice", name=day.title)) for day in doubled)
+def _commons(page: _Page, number: int, line: str, _find: FindExercise) -> _Page | None:
+    """A line of clauses alone: for the exercise above it, or for the day or the plan."""
+    if page.lost:
+        return None
+    body, _ = unlabelled(line)
+    bare = _FOR_ALL.sub("", body)
+    said = is_clauses_only(bare)
+    if said is None or any(one.kind == "load_written" for one in said.remarks):
+        return None
+    page = page.tells(number, line, *said.remarks)
+    day = page.day()
+    if day is None:
+        return replace(page, common=said.filled(page.common))
+    if bare != body or not day.lifts:
+        return page.onto(lambda draft: replace(draft, common=said.filled(draft.common)))
+    return page.onto(lambda draft: replace(draft, lifts=(*draft.lifts[:-1], _more(draft.lifts[-1], said))))
+
+
+def _more(lift: Lift, said: Said) -> Lift:
+    never = (*lift.said.never, *said.never)
+    return replace(lift, said=replace(lift.said.filled(said), never=never))
+
+
+def _prescribed(page: _Page, number: int, line: str, find: FindExercise) -> _Page:
+    if page.day() is None:
+        return page.asks(number, line, Trouble("no_day"))
+    pieces = lifts(line, find)
+    for piece in pieces:
+        text = line if len(pieces) == 1 else piece.text
+        if isinstance(piece.found, Trouble):
+            page = page.asks(number, text, piece.found)
+            continue
+        lift = piece.found
+        day = page.day()
+        if day is not None and any(one.exercise == lift.exercise for one in day.lifts):
+            page = page.asks(number, text, Trouble("exercise_twice", name=text, choices=(lift.exercise,)))
+            continue
+        page = page.onto(lambda draft, lift=lift: replace(draft, lifts=(*draft.lifts, lift)))  # type: ignore[misc]
+        page = page.tells(number, text, *lift.said.remarks)
+    return page
+
+
+def _loose(page: _Page, number: int, line: str, find: FindExercise) -> _Page:
+    """A line without sets: a heading, a note to the exercise above, or an exercise that lacks its sets."""
+    body, _ = unlabelled(line.lstrip("# "))
+    name = name_at_start(body, find)
+    day = page.day()
+    if day is None:
+        kind = "no_day" if name else "heading"
+        return page.asks(number, line, Trouble(kind)) if name else page.tells(number, line, Trouble(kind, name=body))
+    if body.strip(" :()").lower() in SECTIONS or body.endswith(":"):
+        return page.tells(number, line, Trouble("heading", name=body.strip(" :")))
+    if name is not None and not _is_note(line, body, name):
+        return page.asks(number, line, Trouble("no_sets", name=name))
+    if odd := asked_about(body) or _half_prescribed(body):
+        return page.asks(number, line, odd)
+    note = re.sub(r"^(?:note|cue|nb)s?\s*[:=]\s*", "", body, flags=re.IGNORECASE).strip(' "“”')
+    if note.startswith("(") and note.endswith(")"):
+        note = note[1:-1].strip()
+    return page.onto(lambda draft: _noted(draft, note)) if note else page
+
+
+def _is_note(line: str, body: str, name: str) -> bool:
+    """A sentence that happens to open with a name, marked as a note or going on in words ("Rows: elbows high")."""
+    marked = re.match(r"(?:note|cue|nb)s?\s*[:=]|\(|\"", line, re.IGNORECASE) is not None
+    rest = body[len(name) :] if body.startswith(name) else ""
+    return marked or (bool(re.match(r"\s*[:,]\s*\D+$", rest)) and len(rest.split()) > 1)
+
+
+_HALF: Final = re.compile(
+    r"\b[x×]\s*\d|\d\s*[x×]\b|\b\d+\s*(?:sets?|reps?)\b|\b\d+\s*/\s*\d+\s*/\s*\d+|\b(?:kg|lb)\b", re.IGNORECASE
+)
+
+
+def _half_prescribed(body: str) -> Trouble | None:
+    return Trouble("no_sets", name=body) if _HALF.search(body) else None
+
+
+def _noted(draft: _Draft, note: str) -> _Draft:
+    if not draft.lifts:
+        return replace(draft, before=(*draft.before, note))
+    last = draft.lifts[-1]
+    return replace(
+        draft, lifts=(*draft.lifts[:-1], replace(last, said=replace(last.said, notes=(*last.said.notes, note))))
+    )
+
+
+def _finished(page: _Page) -> PlanReading:
+    made: list[tuple[int, TrainingDay]] = []
+    unread = list(page.unread)
+    remarks = list(page.remarks)
+    asked_lines = {row.line for row in unread}
+    for draft in page.drafts:
+        title = draft.opened.tail
+        if not draft.lifts:
+            if not days.is_rest_day(title) and draft.line not in asked_lines:
+                unread.append(
+                    Unread(draft.line, title, Trouble("empty_day", name=title, choices=(str(draft.weekday),)))
+                )
+                asked_lines.add(draft.line)
+            continue
+        if any(day.weekday == draft.weekday for _, day in made):
+            unread.append(
+                Unread(draft.line, title, Trouble("day_twice", choices=(str(draft.weekday),)), len(draft.lifts))
+            )
+            continue
+        made.append((draft.line, _day(draft, page.common)))
+        if draft.opened.at is None and not any(row.trouble.kind == "no_time" for row in remarks):
+            remarks.append(Remark(draft.line, title, Trouble("no_time", name=f"{days.DEFAULT_TIME:%H:%M}")))
+    ordered = tuple(sorted((day for _, day in made), key=lambda day: day.weekday))
+    plan = Plan(ordered, page.starts, page.easier)
+    order = sorted(unread, key=lambda row: row.line)
+    return PlanReading(plan, tuple(order), tuple(sorted(remarks, key=lambda row: row.line)))
+
+
+def _day(draft: _Draft, common: Said) -> TrainingDay:
+    common = draft.common.filled(common)
+    labels = [lift.label for lift in draft.lifts if lift.label]
+    planned: list[Planned] = []
+    for lift in draft.lifts:
+        notes = list(lift.said.notes)
+        if not planned and draft.before:
+            notes = [*draft.before, *notes]
+        if labels.count(lift.label) > 1:
+            notes.append(f"superset {lift.label}")
+        note = ", ".join(dict.fromkeys(note for note in notes if note)) or None
+        planned.append(Planned(lift.exercise, lift.said.filled(common).aim(), note))
+    return TrainingDay(draft.weekday, draft.opened.at or days.DEFAULT_TIME, draft.opened.tail, tuple(planned))

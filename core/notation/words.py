@@ -4,16 +4,46 @@ from typing import Final
 
 from core.model.quantities import Way
 
-WEEKDAYS: Final[dict[str, int]] = {
-    **dict.fromkeys(("mon", "monday", "mondays"), 0),
-    **dict.fromkeys(("tue", "tues", "tuesday", "tuesdays"), 1),
-    **dict.fromkeys(("wed", "weds", "wednesday", "wednesdays"), 2),
-    **dict.fromkeys(("thu", "thur", "thurs", "thursday", "thursdays"), 3),
-    **dict.fromkeys(("fri", "friday", "fridays"), 4),
-    **dict.fromkeys(("sat", "saturday", "saturdays"), 5),
-    **dict.fromkeys(("sun", "sunday", "sundays"), 6),
+WEEKDAYS: Final[dict[str, tuple[int, ...]]] = {
+    **dict.fromkeys(("mon", "monday", "mondays", "mo"), (0,)),
+    **dict.fromkeys(("tue", "tues", "tuesday", "tuesdays", "tu"), (1,)),
+    **dict.fromkeys(("wed", "weds", "wednesday", "wednesdays", "we"), (2,)),
+    **dict.fromkeys(("thu", "thur", "thurs", "thursday", "thursdays", "th"), (3,)),
+    **dict.fromkeys(("fri", "friday", "fridays", "fr"), (4,)),
+    **dict.fromkeys(("sat", "saturday", "saturdays", "sa"), (5,)),
+    **dict.fromkeys(("sun", "sunday", "sundays", "su"), (6,)),
+    "mwf": (0, 2, 4),
+    "weekdays": (0, 1, 2, 3, 4),
+    "weekend": (5, 6),
+    "weekends": (5, 6),
+    "daily": (0, 1, 2, 3, 4, 5, 6),
 }
+SHORT_DAYS: Final = frozenset({"mo", "tu", "we", "th", "fr", "sa", "su"})
+"""Two letters are a day only beside another day or a time; alone they may be a word."""
+
 DAY_NAMES: Final = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+
+MONTHS: Final[dict[str, int]] = {
+    name: number
+    for number, names in enumerate(
+        [
+            "jan january",
+            "feb february",
+            "mar march",
+            "apr april",
+            "may",
+            "jun june",
+            "jul july",
+            "aug august",
+            "sep sept september",
+            "oct october",
+            "nov november",
+            "dec december",
+        ],
+        start=1,
+    )
+    for name in names.split()
+}
 
 WAYS: Final[dict[str, Way]] = {
     **dict.fromkeys(("reps", "rep", "repetitions"), "reps"),
@@ -22,13 +52,92 @@ WAYS: Final[dict[str, Way]] = {
     **dict.fromkeys(("rest", "density"), "rest"),
     **dict.fromkeys(("load", "weight", "heavier", "kilos", "pounds"), "load"),
 }
-WAY_FILLERS: Final = frozenset({"then", "before", "first", "and", "or", "only", "by", ",", ">"})
+WAY_FILLERS: Final = frozenset({"then", "before", "first", "and", "or", "only", "by", ",", ">", "+", "more", "add"})
 """Words between two ways; the order in which the ways stand is the order that counts."""
 
 PHASES: Final[dict[str, int]] = {
-    **dict.fromkeys(("lower", "down", "lowering", "negatives", "eccentric"), 0),
-    **dict.fromkeys(("pause", "hold", "bottom"), 1),
+    **dict.fromkeys(("lower", "down", "lowering", "negative", "negatives", "eccentric", "descent"), 0),
+    **dict.fromkeys(("pause", "paused", "hold", "bottom"), 1),
     **dict.fromkeys(("lift", "up", "lifting", "raise", "concentric"), 2),
     **dict.fromkeys(("top", "squeeze", "lockout"), 3),
 }
 """Word of a phase -> its place in a tempo."""
+
+NUMBER_WORDS: Final[dict[str, str]] = {
+    word: str(number)
+    for number, word in enumerate(
+        [
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+        ],
+        start=1,
+    )
+} | {"twenty": "20", "thirty": "30"}
+
+ASKED_WORDS: Final[tuple[tuple[str, str], ...]] = (
+    (r"amrap|a\.m\.r\.a\.p|as many as possible|\bmax\b|maximum", "open_reps"),
+    (
+        r"drop\s*-?sets?|clusters?|rest[\s-]?pause|myo|waves?\b|emom|e2mom|back[\s-]?offs?|ramp|pyramid|circuit|tabata|giant set",  # noqa: E501
+        "set_kind",
+    ),
+    (r"last set|first set|top set|final set|failure", "mixed_sets"),
+    (r"\bor\b|\balternat|\boptional|\bevery other", "either_or"),
+)
+"""Words that change what is trained and that a plan cannot hold as a note: the line is asked about."""
+
+SECTIONS: Final = frozenset(
+    [
+        "main",
+        "main lift",
+        "main lifts",
+        "main work",
+        "accessory",
+        "accessories",
+        "accessory work",
+        "assistance",
+        "assistance work",
+        "core",
+        "finisher",
+        "finishers",
+        "strength",
+        "warm-up",
+        "warm up",
+        "warmup",
+        "cool down",
+        "cool-down",
+        "arms",
+        "conditioning",
+        "upper",
+        "lower",
+        "lower body",
+        "upper body",
+        "supersets",
+        "superset",
+        "block",
+        "the rest",
+        "then",
+        "extras",
+    ]
+)
+"""Headings inside a day; they sort the page and train nothing."""
+
+REST_DAY: Final = frozenset({"rest", "off", "rest day", "day off", "nothing", "free", "no training", "recovery"})
+"""A day on which nothing is trained."""
+
+EVERYWHERE: Final = (
+    r"(?:for\s+)?(?:all\s+(?:sets|exercises|lifts)|every\s+(?:exercise|set|lift)|everything|everywhere|throughout|all)"
+)
+"""Said of a whole day or plan."""

@@ -1,0 +1,134 @@
+"""Lines that open a day: which weekdays, at what time, under what title, and what else stands in the line."""
+
+import re
+from dataclasses import dataclass
+from datetime import time
+from typing import Final
+
+from core.notation.clauses import Trouble
+from core.notation.words import MONTHS, REST_DAY, SHORT_DAYS, WEEKDAYS
+
+DEFAULT_TIME: Final = time(18, 0)
+_NOON: Final = 12
+
+
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """A day line as read. ``at`` None: no time was written. ``tail`` is what follows days and time."""
+
+    weekdays: tuple[int, ...]
+    at: time | None
+    tail: str
+    remarks: tuple[Trouble, ...] = ()
+
+
+_WORD: Final = re.compile(r"[A-Za-z]+")
+_MARKS: Final = " \t*_#>•-–—:"
+_NUMBER: Final = re.compile(r"^\d{1,2}\s*[.)]\s*")
+_SESSION: Final = re.compile(r"((?:day|session|workout|training)\s*[A-Za-z0-9]{1,2})\b\s*[:\-–—(,]*\s*", re.IGNORECASE)
+_JOINS: Final = re.compile(r"^\s*(?:,|/|\+|&|-|–|—|and\b|on\b|to\b|every\b)?\s*", re.IGNORECASE)
+_LETTERS: Final = re.compile(r"^M\s*[/,&+-]?\s*W\s*[/,&+-]?\s*F\b")
+_LEAD: Final = re.compile(r"^(?:on|every|each)\s+(?!day)", re.IGNORECASE)
+_TIME: Final = re.compile(
+    r"(?P<at>\bat\s+|@\s*)?\b(?P<h>[01]?\d|2[0-3])(?:(?P<sep>[:.h])(?P<m>[0-5]\d)?)?\s*(?P<half>am|pm|a\.m\.|p\.m\.)?(?=[\s,;:)–-]|$)",
+    re.IGNORECASE,
+)
+_FOUR: Final = re.compile(r"\b(?P<h>[01]\d|2[0-3])(?P<m>[0-5]\d)(?:\s*h(?:rs?)?)?\b(?!\s*tempo)")
+_DATE: Final = re.compile(
+    rf"\b\d{{1,2}}(?:st|nd|rd|th)?\.?\s+(?:{'|'.join(MONTHS)})\b|\b(?:{'|'.join(MONTHS)})\s+\d{{1,2}}\b", re.IGNORECASE
+)
+_EARLIEST_PLAIN: Final = 5
+"""At "at 5" and later the hour stands as written; a smaller one can only be the afternoon's."""
+
+
+def opened(line: str) -> Opened | Trouble | None:
+    """A day line, a heading that lacks its weekday (a trouble), or None: no day line."""
+    text = _NUMBER.sub("", line.strip(_MARKS))
+    session = _SESSION.match(text)
+    label = session.group(1) if session else ""
+    rest = text[session.end() :] if session else text
+    rest = _LETTERS.sub("mwf", _LEAD.sub("", rest))
+    found = _weekdays(rest)
+    if found is None:
+        return Trouble("which_weekday", name=label) if label else None
+    days, ranged, rest = found
+    if ranged:
+        return Trouble("day_range", name=text)
+    rest = rest.lstrip(") ")
+    remarks: tuple[Trouble, ...] = ()
+    if dated := _DATE.search(rest):
+        remarks = (Trouble("dated_day", name=dated.group()),)
+        rest = rest[: dated.start()] + rest[dated.end() :]
+    at, rest, plain = _time(rest)
+    if plain:
+        remarks = (*remarks, Trouble("half_of_day", name=plain, choices=(f"{at:%H:%M}",)))
+    tail = rest.strip(" ,:-–—)*_")
+    return Opened(days, at, " ".join(filter(None, (label, tail))) if label else tail, remarks)
+
+
+def is_rest_day(title: str) -> bool:
+    """Nothing is trained."""
+    return title.strip(" .()").lower() in REST_DAY
+
+
+def weekday_named(text: str) -> int | None:
+    """The one weekday that a text names, if it names nothing else."""
+    found = _weekdays(text.strip(_MARKS + "."))
+    if found is None or len(found[0]) != 1 or found[2].strip(" .'s’"):
+        return None
+    return found[0][0]
+
+
+def _weekdays(text: str) -> tuple[tuple[int, ...], bool, str] | None:
+    """Weekdays at the start, whether two of them are the ends of a spread, and the rest."""
+    days: list[int] = []
+    words = 0
+    dashed = False
+    rest = text
+    while found := _WORD.match(rest):
+        word = found.group().lower()
+        if word == "every" and rest.lower().startswith("every day"):
+            days, rest, words = list(range(7)), rest[len("every day") :], 1
+            break
+        if word not in WEEKDAYS or (word in SHORT_DAYS and not _short_fits(rest[found.end() :], words)):
+            break
+        days += WEEKDAYS[word]
+        words += 1
+        after = rest[found.end() :].lstrip("*_.")
+        join = _JOINS.match(after)
+        cut = join.end() if join else 0
+        follows = _WORD.match(after[cut:])
+        if not (follows and follows.group().lower() in WEEKDAYS):
+            rest = after
+            break
+        dashed = dashed or bool(re.match(r"\s*(?:-|–|—|to\b)", after, re.IGNORECASE))
+        rest = after[cut:]
+    if not days:
+        return None
+    return tuple(dict.fromkeys(days)), dashed and words == 2, rest
+
+
+def _short_fits(after: str, words: int) -> bool:
+    return words > 0 or bool(re.match(r"\s*(?:[,/+&-]\s*[a-z]{2}\b|:|\d{1,2}[:.]\d\d)", after, re.IGNORECASE))
+
+
+def _time(rest: str) -> tuple[time | None, str, str]:
+    """A time of day near the start, the rest, and the words of one that may be morning or evening."""
+    for found in (*_TIME.finditer(rest), *_FOUR.finditer(rest)):
+        groups = found.groupdict()
+        half = (groups.get("half") or "").lower().replace(".", "")
+        sure = bool(groups.get("m") or groups.get("sep") == "h" or half)
+        if not sure and not groups.get("at"):
+            continue
+        if re.match(r"\s*(?:min|sec|kg|lb|x|×|%|reps?|sets?)", rest[found.end() :], re.IGNORECASE):
+            continue
+        hour, minute = int(found.group("h")), int(groups.get("m") or 0)
+        if half and not 1 <= hour <= _NOON:
+            continue
+        if half:
+            hour = hour % _NOON + (_NOON if half == "pm" else 0)
+        elif not sure and hour < _EARLIEST_PLAIN:
+            hour += _NOON
+        plain = found.group().strip() if not sure and hour <= _NOON else ""
+        return time(hour, minute), rest[: found.start()] + " " + rest[found.end() :], plain
+    return None, rest, ""
