@@ -109,7 +109,7 @@ def said(voice: Voice, exercise: str, sets: Sequence[SetAct]) -> list[str]:
 
 def _said_of(voice: Voice, exercise: str, one: SetAct) -> list[str]:
     words: list[str] = []
-    if one.side is not None and not (one.side == "each" and row_of(exercise).default_side != "each"):
+    if one.side is not None and one.side != row_of(exercise).default_side:
         words.append(voice.say(f"set.side.{one.side}"))
     words += [voice.say(f"set.{flag}") for flag in ("warmup", "drop") if getattr(one, flag)]
     if one.partials:

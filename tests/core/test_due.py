@@ -1,6 +1,7 @@
 """When things are due: schedules across clock changes in every zone, quiet hours, lateness."""
 
 from datetime import UTC, date, datetime, time, timedelta
+from itertools import pairwise
 from zoneinfo import ZoneInfo, available_timezones
 
 import pytest
@@ -21,7 +22,7 @@ def changes_of(zone: ZoneInfo) -> list[datetime]:
     noons = [datetime(YEAR, 1, 1, 12, tzinfo=UTC) + timedelta(days=n) for n in range(365)]
     return [
         one
-        for one, following in zip(noons, noons[1:], strict=False)
+        for one, following in pairwise(noons)
         if one.astimezone(zone).utcoffset() != following.astimezone(zone).utcoffset()
     ]
 
@@ -36,7 +37,7 @@ def test_no_day_is_missed_and_none_comes_twice_in_any_zone_at_either_change() ->
                 days = [on for on, _ in fired]
                 expected = [days[0] + timedelta(days=n) for n in range(len(days))]
                 assert days == expected, (name, at)
-                assert all(later > earlier for (_, earlier), (_, later) in zip(fired, fired[1:], strict=False))
+                assert all(later > earlier for (_, earlier), (_, later) in pairwise(fired))
                 assert len(days) >= 5, (name, at)
                 checked += 1
     assert checked > 1000
@@ -78,17 +79,17 @@ def plan(at: time, weekday: int = 0) -> Plan:
 @pytest.mark.parametrize(
     ("at", "expected"),
     [
-        (time(18, 30), datetime(2026, 3, 2, 17, 30)),  # the lead
-        (time(7, 30), datetime(2026, 3, 2, 7, 0)),  # the lead lies in quiet hours: at their end
-        (time(6, 0), datetime(2026, 3, 1, 21, 29)),  # the session itself does: the evening before
-        (time(23, 0), datetime(2026, 3, 2, 21, 29)),  # late: before they begin
-        (time(8, 0), datetime(2026, 3, 2, 7, 0)),  # just outside: quiet hours end at seven
+        (time(18, 30), datetime(2026, 3, 2, 17, 30, tzinfo=BERLIN)),  # the lead
+        (time(7, 30), datetime(2026, 3, 2, 7, 0, tzinfo=BERLIN)),  # the lead lies in quiet hours: at their end
+        (time(6, 0), datetime(2026, 3, 1, 21, 29, tzinfo=BERLIN)),  # the session itself does: the evening before
+        (time(23, 0), datetime(2026, 3, 2, 21, 29, tzinfo=BERLIN)),  # late: before they begin
+        (time(8, 0), datetime(2026, 3, 2, 7, 0, tzinfo=BERLIN)),  # just outside: quiet hours end at seven
     ],
 )
 def test_a_prompt_comes_before_its_session_and_out_of_quiet_hours(at: time, expected: datetime) -> None:
     row = due.prompt_on(profile(), MONDAY, at)
     assert row.on == MONDAY
-    assert row.due == expected.replace(tzinfo=BERLIN).astimezone(UTC)
+    assert row.due == expected
     assert row.due is not None
     assert not due.is_quiet(row.due, profile())
 
