@@ -10,10 +10,12 @@ import pytest
 
 from bot.channels.telegram import Telegram
 from bot.ports import ChannelRefused, Malformed, RawUpdate, Words
+from core.flow import phrases
 from tests.bot.api_stub import BotApi, Drop, Fault, Garble, Refuse
 from tests.bot.api_updates import TOKEN, USERNAME, press, text
 
 ANN = 1000001
+PHRASE_WORDS = [words for all_words in phrases.PHRASES.values() for words in all_words]
 SECRET = TOKEN.partition(":")[2]
 
 
@@ -207,7 +209,9 @@ async def test_the_menu_holds_words_that_telegram_takes() -> None:
     async with wired() as (api, telegram, _):
         await telegram.start()
         commands = api.called("setMyCommands")[0].arguments["commands"]
+        known = {words[1:] for words in (*PHRASE_WORDS, *phrases.COMMANDS) if words.startswith("/")}
         assert commands
+        assert {entry["command"] for entry in commands} <= known
         assert all(entry["command"].isascii() and entry["command"].islower() for entry in commands)
         assert all(1 <= len(entry["command"]) <= 32 and 1 <= len(entry["description"]) <= 256 for entry in commands)
 
