@@ -11,6 +11,7 @@ from datetime import timedelta
 from typing import Final
 
 from core.evidence.exercises import EXERCISES
+from core.model.quantities import Load
 from core.model.target import Advice, Question, Target, TargetSet
 from tests.sim.gyms import can_make, makeable
 from tests.sim.joints import loads
@@ -89,13 +90,42 @@ def _decided(question: Question, advice: Advice) -> Iterator[Breach]:
 
 
 def kit_makes(question: Question, advice: Advice) -> Iterator[Breach]:
-    """Every load can be made with the kit."""
+    """Every load can be made with the kit; a load in use is there in a full gym, or where any tool makes it."""
+    known = _known_loads(question)
     for each in advice.sets:
-        if each.load is not None and not can_make(
-            question.exercise, each.load, question.lifter.kit, question.lifter.unit
-        ):
+        if each.load is None or makes(question, each.load):
+            continue
+        if each.load not in known or not _some_tool_makes(question, each.load):
             yield Breach("kit", "every load can be made with the kit", f"{question.exercise} {each.load}")
             return
+
+
+def _some_tool_makes(question: Question, load: Load) -> bool:
+    kit = question.lifter.kit
+    return kit is None or any(
+        can_make(exercise, load, kit, question.lifter.unit)
+        for exercise in ("back-squat", "lat-pulldown", "goblet-squat", "leg-press", "dumbbell-curl")
+    )
+
+
+def _known_loads(question: Question) -> list[Load | None]:
+    """Loads that were done or asked before."""
+    done = [act.load for session in question.past for act in session.sets]
+    return done + [each.load for session in question.past if session.target for each in session.target.sets]
+
+
+def makes(question: Question, load: Load) -> bool:
+    """True if this lifter's kit makes the load for this exercise."""
+    return can_make(question.exercise, load, question.lifter.kit, question.lifter.unit)
+
+
+def _surely_makes(question: Question, load: Load) -> bool:
+    """True if the usual tool makes it, so that nobody may call the load impossible."""
+    kit = question.lifter.kit
+    if kit is None or load.kg is None:
+        return makes(question, load)
+    made = makeable(question.exercise, load.kind, kit, usual=True)
+    return load.kind == "body" or any(abs(load.kg - kg) < 0.01 for kg in made)
 
 
 def form_first(question: Question, advice: Advice) -> Iterator[Breach]:
@@ -137,7 +167,8 @@ def one_way(question: Question, advice: Advice) -> Iterator[Breach]:
         yield from _not_harder_than_last(question, advice, "2", f"{advice.way} is no harder than the last target")
         return
     base = last_met(question)
-    if advice.way not in STEPS or base is None or not fits_aim(base, question):
+    newest = last_target(question)
+    if advice.way not in STEPS or base is None or newest is None or not fits_aim(base, question):
         return
     pairs = _beside(question, advice, base)
     for each, before in pairs:
@@ -148,19 +179,22 @@ def one_way(question: Question, advice: Advice) -> Iterator[Breach]:
             yield Breach(
                 "2", "only a step in load lowers, and only repetitions", f"{advice.way}: {each} after {before}"
             )
-    newest = last_target(question)
-    comparable = all(each.tempo is not None and before.tempo is not None for each, before in pairs)
     moved = any(advice.way in differs(each, before)[0] for each, before in pairs)
-    tellable = pairs and (advice.way != "tempo" or comparable)
-    if newest is not None and newest[1] == base and tellable and not moved:
+    unsaid = advice.way in ("tempo", "rest") and any(
+        None in (each.tempo, before.tempo) if advice.way == "tempo" else None in (each.rest_s, before.rest_s)
+        for each, before in pairs
+    )
+    tellable = pairs and not unsaid
+    if newest[1] == base and tellable and not moved:
         yield Breach("2", "the named way moves up", f"{advice.way}: {pairs[0][0]} after {pairs[0][1]}")
 
 
 def _may_lower(question: Question, advice: Advice, before: TargetSet) -> set[str]:
-    """What may get easier: repetitions with a step in load, and whatever lay beyond the limits of rule 4."""
+    """What may get easier: repetitions with a step in load, and whatever lay beyond the limits or the kit."""
     beyond = {
         "reps": advice.way == "load" or before.reps[1] > 30,
         "rest": before.rest_s is not None and before.rest_s < rest_floor(question.exercise),
+        "load": before.load is not None and not _surely_makes(question, before.load),
         "tempo": before.tempo is not None and any(True for _ in _tempo(before, None)),
     }
     return {name for name, held in beyond.items() if held}
@@ -338,7 +372,7 @@ def easing(question: Question, advice: Advice) -> Iterator[Breach]:
         if stuck and advice.way not in ("ease", "stop"):
             yield Breach("7", "ease after three misses of the same target", advice.way)
     last = last_target(question)
-    if advice.way != "ease" or last is None or not fits_aim(last[1], question):
+    if advice.way != "ease" or not advice.sets or last is None or not fits_aim(last[1], question):
         return
     yield from _not_harder_than_last(question, advice, "7", "ease is not harder than the last target")
     pairs = _beside(question, advice, last[1])

@@ -10,7 +10,7 @@ from core.model.target import Advice, Session, Target, TargetSet
 from tests.sim.always import Breach, breaches
 from tests.sim.asking import Asker
 from tests.sim.life import FIRST_DAY, do_session, next_day, rest_minutes
-from tests.sim.people import Person
+from tests.sim.people import Person, fresh_reps
 from tests.sim.yardsticks import oracle
 
 STEPS: Final = ("form", "reps", "tempo", "range", "rest", "load")
@@ -68,15 +68,20 @@ def follow(person: Person, seed: int, sessions: int, tally: Following) -> None:
 
 
 def _as_done(person: Person, advice: Advice, known: bool) -> Target:
-    """The target as a lifter takes it: a start without a load is found by feel, near what suits."""
-    sets = tuple(
-        TargetSet(person.start if each.load is None else each.load, each.reps, each.rir, each.tempo, each.rest_s,
-                  each.range)
-        for each in advice.sets
-    )  # fmt: skip
-    if advice.way == "first" and not known:
-        sets = tuple(TargetSet(person.start, s.reps, s.rir, s.tempo, s.rest_s, s.range) for s in sets)
+    """The target as a lifter takes it: a start is done as advised, unless warming up shows that it is far off."""
+    sets = tuple(_own(person, each, advice.way == "first" and not known) for each in advice.sets)
     return Target(advice.way, sets)
+
+
+def _own(person: Person, asked: TargetSet, first: bool) -> TargetSet:
+    if asked.load is not None and not first:
+        return asked
+    rir = asked.rir or 0.0
+    if asked.load is not None:
+        fresh = fresh_reps(person.truth, asked.load)
+        if asked.reps[0] + rir - 3.0 <= fresh <= asked.reps[1] + rir + 10.0:
+            return asked
+    return TargetSet(person.start, asked.reps, asked.rir, asked.tempo, asked.rest_s, asked.range)
 
 
 def _count(person: Person, advice: Advice, target: Target, session: Session, met: bool, tally: Following) -> None:

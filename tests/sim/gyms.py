@@ -61,13 +61,18 @@ def plate_sums(plates: dict[float, int] | None, apart: int) -> set[float]:
     return {round(sum(apart * n * kg for n, kg in zip(pick, plates, strict=True)), 6) for pick in product(*counts)}
 
 
-def makeable(exercise: str, kind: LoadKind, kit: Kit) -> set[float]:
-    """Every load (kg, in the terms of ``kind``) that the kit can make for the exercise; brute force."""
+def makeable(exercise: str, kind: LoadKind, kit: Kit, usual: bool = False) -> set[float]:
+    """Every load (kg, in the terms of ``kind``) that the kit can make for the exercise; brute force.
+
+    ``usual``: only with the tool that comes first to mind. Where no tool of the exercise is there, a stand-in counts.
+    """
     plates = dict(kit.plates_kg)
     made: set[float] = {0.0} if kind in ("body", "band") else set()
     tools = set(tools_for(exercise, kind))
     if kind in ("added", "assist"):
         tools = set(tools_for("", kind))
+    if usual:
+        tools = set(tools_for("" if kind in ("added", "assist") else exercise, kind)[:1])
     if tools & {"bar", "ez"} and kit.bar_kg is not None:
         made |= {round(kit.bar_kg + each, 6) for each in plate_sums(plates, 2)}
     if "plates" in tools:
@@ -76,8 +81,11 @@ def makeable(exercise: str, kind: LoadKind, kit: Kit) -> set[float]:
         made |= set(kit.dumbbells_kg)
     if "kettlebell" in tools:
         made |= set(kit.kettlebells_kg)
-    if "stack" in tools and kit.stack_step_kg:
+    stand_in = not made and not usual and kind in ("total", "per_hand")
+    if ("stack" in tools or stand_in) and kit.stack_step_kg:
         made |= {round(kit.stack_step_kg * n, 6) for n in range(1, 121)}
+    if stand_in and not made:
+        made |= {*kit.dumbbells_kg, *kit.kettlebells_kg}
     return made
 
 

@@ -13,13 +13,18 @@ from tests.sim.standing import differs, trained, work
 def improved(question: Question, rng: np.random.Generator) -> Question | None:
     """The same question with one set of the newest session better: more repetitions, or more left of the same.
 
-    Small where form is unsaid: a jump that cannot be believed may ask about form (rule 1).
+    Small where form is unsaid, and not on top of a surprise: a jump that cannot be believed asks about form (rule 1).
     """
     sessions = trained(question)
     if not sessions:
         return None
     last = sessions[-1]
-    places = [n for n, act in enumerate(last.sets) if act in work(last.sets) and act.reps is not None]
+    high = min((each.reps[1] for each in last.target.sets), default=0) if last.target is not None else 10_000
+    places = [
+        n
+        for n, act in enumerate(last.sets)
+        if act in work(last.sets) and act.reps is not None and (act.form == "clean" or act.reps <= high + 1)
+    ]
     if not places:
         return None
     at = int(rng.choice(places))

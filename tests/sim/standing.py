@@ -62,7 +62,7 @@ def differs(one: TargetSet, other: TargetSet) -> tuple[set[Dim], set[Dim]]:
     """In what ``one`` is harder, and in what easier, than ``other``; what cannot be compared is in neither."""
     signs: dict[Dim, float] = {"load": compare_loads(one.load, other.load) or 0}
     low, high = one.reps[0] - other.reps[0], one.reps[1] - other.reps[1]
-    signs["reps"] = low or high
+    signs["reps"] = low or max(high, 0)  # a lower top alone makes nothing easier: the low end is what must be met
     mine, theirs = seconds(one.tempo), seconds(other.tempo)
     signs["tempo"] = 0.0 if mine is None or theirs is None else _zero(mine - theirs)
     both_rest = one.rest_s is not None and other.rest_s is not None
