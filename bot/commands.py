@@ -82,6 +82,47 @@ def export(
 
 
 @app.command()
+def read(
+    why: Annotated[bool, typer.Option("--why", help="Also what was seen, weighed and filled in.")] = False,
+) -> None:
+    """Read lifters' messages: JSON Lines in, JSON Lines out; no store and no network."""
+    from bot import lines
+
+    lines.answer_lines(sys.stdin, sys.stdout, lines.explain_one if why else lines.read_one)
+
+
+@app.command()
+def advise() -> None:
+    """Give the next target for a history, or forecast given sets: JSON Lines in, JSON Lines out."""
+    from bot import lines
+
+    lines.answer_lines(sys.stdin, sys.stdout, lines.advise_one)
+
+
+@app.command()
+def rules() -> None:
+    """Print the rules that decide a target, with their limits and sources."""
+    from core.decide.page import page
+
+    sys.stdout.write(page())
+
+
+@app.command()
+def demo(
+    lifters: Annotated[int, typer.Option("--lifters", min=0, help="How many lifters.")] = 6,
+    weeks: Annotated[int, typer.Option("--weeks", min=0, help="How many weeks of history, ending yesterday.")] = 6,
+    seed: Annotated[int, typer.Option("--seed", help="Another seed invents another history.")] = 1,
+    store: StoreUrl = None,
+) -> None:
+    """Fill an empty store with an invented gym: a coach, lifters with a history, a group."""
+    from bot import clock
+    from bot.demo import fill
+
+    made = _run(fill.fill(_store(store, quiet=True), fill.Wanted(lifters, weeks, seed), clock.now))
+    sys.stderr.write(f"The demo gym stands: {made}.\n")
+
+
+@app.command()
 def backup(file: Annotated[Path, typer.Argument(help="The copy to make.")], store: StoreUrl = None) -> None:
     """Make a consistent copy of the store, also while the service runs."""
     from bot.store import backup as copies
