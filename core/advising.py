@@ -27,7 +27,7 @@ from core.estimate.belief import (
 from core.estimate.carry import Carry, carried, carry_after
 from core.estimate.keep import belief_from, belief_text
 from core.estimate.outlook import FormBelief, form_after, outlook, paths_of
-from core.estimate.sighting import Day, sightings
+from core.estimate.sighting import Day, load_choice, sightings
 from core.evidence.body import row_of, traits_of
 from core.evidence.numbers import value
 from core.model.acts import SetAct
@@ -79,6 +79,8 @@ def absorb(progress: Progress, lifter: Lifter, aim: Aim, session: Session) -> Pr
     if not count:
         return replace(progress, facts=facts_after(progress.facts, aim, session, believed=True))
     belief = _opened(progress, session.on)
+    if progress.seen is None and found:
+        belief, _ = absorb_set(belief, progress.exercise, load_choice(found[0], day))
     highest = 0.0
     for one in found:
         belief, surprise = absorb_set(belief, progress.exercise, one)

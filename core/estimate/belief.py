@@ -13,7 +13,7 @@ from typing import Final
 import numpy as np
 
 from core.estimate.normal import Floats, hazard, log_cdf
-from core.estimate.people import POINTS, People, people_for
+from core.estimate.people import POINTS, People, long_set_loss, people_for, strength_over_load
 from core.estimate.sighting import Sighting
 from core.evidence.body import traits_of
 from core.evidence.layoff import after
@@ -85,14 +85,22 @@ def next_session(belief: Belief, days: int) -> Belief:
     return open_day(Belief(belief.log_weight, mean, cov))
 
 
-def long_set_factor(reps: float) -> float:
-    """How much more bias and error a long set has: 1 up to twelve repetitions, 2 from twenty."""
-    return 1.0 + min(max((reps - value("curve.long_set")) / 8.0, 0.0), 1.0)
+def long_set(reps: Floats) -> Floats:
+    """0 for a set of up to about twelve repetitions to failure, 1 for a longer one, a slope between."""
+    width = value("effort.long_width")
+    return np.asarray(np.clip((reps - value("curve.long_set") + width / 2.0) / width, 0.0, 1.0))
 
 
-def felt_bias(people: People, rir: float, reps: float) -> Floats:
-    """Repetitions truly left beyond those said: none at failure, more in a long set."""
-    return people.bias * min(rir / 2.0, 1.0) * long_set_factor(reps)
+def stretched(long: Floats, most: float) -> Floats:
+    """A factor that is 1 for a short set and ``most`` for a long one."""
+    return 1.0 + (most - 1.0) * long
+
+
+def truly_left(bias: Floats, rir: float) -> Floats:
+    """Repetitions really left when so many are felt: the bias comes in over the last two, none of it at failure."""
+    over = value("effort.fade")
+    near = rir / np.maximum(1.0 - bias / over, 0.25)
+    return np.asarray(np.where(rir + bias >= over, rir + bias, near))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -106,13 +114,17 @@ class _Seen:
 
 
 def _seen(people: People, seen: Sighting) -> _Seen:
-    keeps = np.exp(-people.slowness * seen.slow) / (1.0 + people.tiring * seen.tired)
-    left = seen.rir + felt_bias(people, seen.rir, seen.reps)
-    fresh = np.maximum((seen.reps + left) / keeps, 0.05)
-    ratio = np.maximum(1.0 + people.k * (fresh - 1.0), 0.05)
-    slope = people.k / (keeps * ratio)
+    long = long_set(np.full(POINTS, seen.reps + seen.rir))
+    left = truly_left(people.bias * stretched(long, value("effort.long_bias")), seen.rir)
+    slowed = np.exp(-people.slowness * seen.slow)
+    whole = np.maximum(seen.reps + left, 0.05) / slowed
+    keeps = slowed / (1.0 + people.tiring * seen.tired * long_set_loss(whole))
+    over, slope = strength_over_load(people, np.maximum((seen.reps + left) / keeps, 0.05))
+    slope = slope / keeps
     share = value("effort.day_share") if seen.rir > 0 else 0.0
-    error = seen.sd * people.effort * long_set_factor(seen.reps) if seen.rir > 0 else np.full(POINTS, seen.sd)
+    error = (
+        seen.sd * people.effort * stretched(long, value("effort.long_sd")) if seen.rir > 0 else np.full(POINTS, seen.sd)
+    )
     row = np.zeros((POINTS, 5))
     row[:, STRENGTH] = 1.0
     row[:, DAY] = 1.0
@@ -120,7 +132,7 @@ def _seen(people: People, seen: Sighting) -> _Seen:
     row[:, EFFORT] = slope * error * share**0.5
     variance = slope**2 * (error**2 * (1.0 - share) + value("set.sd") ** 2) + seen.extra_sd**2
     partial = value("range.partial_gain") if seen.rungs < 0 else 0.0
-    return _Seen(log(seen.mass) + np.log(ratio) - partial, variance, row, np.log(slope))
+    return _Seen(log(seen.mass) + over - partial, variance, row, np.log(slope))
 
 
 def weights(belief: Belief) -> Floats:

@@ -10,9 +10,9 @@ from typing import Final
 
 import numpy as np
 
-from core.estimate.belief import DAY, EFFORT, RUNG, STRENGTH, Belief, weights
+from core.estimate.belief import DAY, EFFORT, RUNG, STRENGTH, Belief, long_set, stretched, truly_left, weights
 from core.estimate.normal import Floats, spread
-from core.estimate.people import People, people_for, rest_loss, usual_rest
+from core.estimate.people import People, long_set_loss, people_for, reps_to_failure, rest_loss, usual_rest
 from core.estimate.sighting import Day, Sighting, as_forecast
 from core.evidence.body import seconds_or_metres
 from core.evidence.numbers import value
@@ -63,7 +63,7 @@ def paths_of(belief: Belief, exercise: str, tired: float, done: int) -> Paths:
     pick = np.searchsorted(edges, (np.arange(PATHS) + 0.5) / PATHS * edges[-1])
     pick = np.minimum(pick, len(edges) - 1)
     all_ = people_for(exercise)
-    one = People(all_.k[pick], all_.tiring[pick], all_.bias[pick], all_.effort[pick], all_.slowness[pick])
+    one = People(*(getattr(all_, name)[pick] for name in People.__slots__))
     return Paths(one, belief.mean[pick], belief.cov[pick], tired, done)
 
 
@@ -97,14 +97,16 @@ def _one_set(paths: Paths, wanted: TargetSet, seen: Sighting, day: Day, walk: _W
     people, scale = paths.people, seconds_or_metres(day.exercise)
     strength, shared = _today(paths, seen.rungs)
     z = spread(PATHS, 2 + _SETS)[:, 2 + (paths.done + walk.sets) % _SETS]
-    keeps = np.exp(-people.slowness * seen.slow) / (1.0 + people.tiring * walk.tired)
-    fresh = 1.0 + (np.exp(np.clip(strength - np.log(seen.mass), -5.0, 5.0)) - 1.0) / people.k
-    failure = np.maximum(fresh * keeps, 0.0)
+    fresh = reps_to_failure(people, np.clip(strength - np.log(seen.mass), -5.0, 5.0))
+    keeps = np.exp(-people.slowness * seen.slow) / (1.0 + people.tiring * walk.tired * long_set_loss(fresh))
+    failure = _bent(np.maximum(fresh * keeps, 0.0))
     share = value("effort.day_share")
-    long = 1.0 + np.clip((failure - seen.rir - value("curve.long_set")) / 8.0, 0.0, 1.0)
-    noise = seen.sd * people.effort * long * (share**0.5 * shared + (1.0 - share) ** 0.5 * z) if seen.rir > 0 else 0.0
+    long = long_set(failure)
+    error = seen.sd * people.effort * stretched(long, value("effort.long_sd"))
+    noise = error * (share**0.5 * shared + (1.0 - share) ** 0.5 * z) if seen.rir > 0 else 0.0
     own = value("set.sd") * np.roll(z, 97)
-    felt = failure - seen.rir - people.bias * min(seen.rir / 2.0, 1.0) * long - noise + own
+    bias = people.bias * stretched(long, value("effort.long_bias"))
+    felt = failure - truly_left(bias, seen.rir) - noise + own
     low, high = wanted.reps[0] / scale, wanted.reps[1] / scale
     walk.met = walk.met * (felt >= low - value("effort.half"))
     done = np.minimum(np.maximum(np.minimum(felt, high), np.minimum(low, failure)), failure)
@@ -115,6 +117,12 @@ def _one_set(paths: Paths, wanted: TargetSet, seen: Sighting, day: Day, walk: _W
     walk.tired = walk.tired + loss / (1.0 + left / value("rest.reserve_half"))
     walk.sets += 1
     return np.asarray(np.maximum(felt, 0.0) * scale)
+
+
+def _bent(reps: Floats) -> Floats:
+    """Repetitions with the curve bent down where it is known to run high: very long sets."""
+    over = np.maximum(reps - value("curve.bend"), 0.0)
+    return np.asarray(reps - over + over / (1.0 + over / value("curve.bend_room")))
 
 
 def _clean(form: FormBelief, near: Floats, sets: int) -> Floats:

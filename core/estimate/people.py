@@ -17,6 +17,8 @@ from core.evidence.numbers import value
 
 POINTS: Final = 384
 """How many people are weighed; more changed nothing when tried."""
+_END: Final = 0.15
+"""Some shapes end at a finite number of repetitions; this close to it they say nothing."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -28,22 +30,44 @@ class People:
     bias: Floats
     effort: Floats
     slowness: Floats
+    shape: Floats
+    steep: Floats
 
 
 @cache
 def people_for(exercise: str) -> People:
     """The fixed people for that exercise."""
-    z = spread(POINTS, 5)
+    z = spread(POINTS, 6)
     common = value("curve.k")
     own = traits_of(exercise).k
     centre = log(common) + value("curve.k_shrink") * log(own / common)
+    k = np.exp(centre + value("curve.k_log_sd") * z[:, 0])
+    shape = value("curve.shape") + value("curve.shape_sd") * z[:, 5]
+    shape = np.where(np.abs(shape) < 0.05, 0.05, shape)
+    pin = 1.0 / value("curve.pin")
     return People(
-        k=np.exp(centre + value("curve.k_log_sd") * z[:, 0]),
+        k=k,
         tiring=np.exp(value("rest.log_sd") * z[:, 1]),
         bias=value("effort.bias") + value("effort.bias_sd") * z[:, 2],
         effort=np.exp(log(value("effort.scale")) + value("effort.scale_log_sd") * z[:, 3]),
         slowness=np.clip(value("tempo.exponent") + value("tempo.exponent_sd") * z[:, 4], 0.2, 1.0),
+        shape=shape,
+        steep=k * (pin**shape - 1.0) / (shape * (pin - 1.0)),
     )
+
+
+def strength_over_load(people: People, reps: Floats) -> tuple[Floats, Floats]:
+    """ln of maximum over load for so many repetitions to failure, and its slope."""
+    base = 1.0 + people.shape * people.steep * (reps - 1.0)
+    inside = np.maximum(base, _END)
+    slope = np.where(base > _END, people.steep / inside, people.steep * 1e-3)
+    return np.log(inside) / people.shape, slope
+
+
+def reps_to_failure(people: People, over: Floats) -> Floats:
+    """Repetitions to failure for ln of maximum over load: the other way round."""
+    grown = np.expm1(np.clip(people.shape * over, -20.0, 5.0))
+    return np.asarray(1.0 + grown / (people.shape * people.steep))
 
 
 def rest_loss(exercise: str, rest_s: float) -> float:
@@ -51,6 +75,12 @@ def rest_loss(exercise: str, rest_s: float) -> float:
     part = "squat" if traits_of(exercise).legs else "bench"
     minutes = max(rest_s, 20.0) / 60.0
     return float(value(f"rest.{part}_c0") * minutes ** -value(f"rest.{part}_p"))
+
+
+def long_set_loss(reps: Floats) -> Floats:
+    """How much more the sets before take from a long set: rest helps it less than the fit says."""
+    longest = value("rest.long_set")
+    return np.asarray(np.sqrt(np.maximum(reps, longest) / longest))
 
 
 def usual_rest(exercise: str) -> float:

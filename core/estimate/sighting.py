@@ -117,6 +117,10 @@ def _effort(act: SetAct, count: float, asked: Asked) -> tuple[float, bool, float
         return 0.0, False, (value("effort.failure_sd") ** 2 + value("effort.unsaid_sd") ** 2) ** 0.5, False
     if count >= asked.high:
         return asked.rir, True, effort_sd(asked.rir), False
+    if count < asked.low + 1:
+        # Many push on to the low end when the reserve is gone, so less than asked may be left.
+        left = asked.rir * value("effort.at_low_share")
+        return left, False, (effort_sd(left) ** 2 + value("effort.unsaid_sd") ** 2) ** 0.5, False
     return asked.rir, False, (effort_sd(asked.rir) ** 2 + value("effort.unsaid_sd") ** 2) ** 0.5, False
 
 
@@ -168,6 +172,15 @@ def _one(act: SetAct, asked: Asked, day: Day, scale: float, tired: float) -> Sig
         extra_sd=(0.15 if unknown and day_band(act) else 0.0) + (value("range.partial_sd") if rungs < 0 else 0.0),
         near=rir <= value("form.near_reserve"),
         form=act.form,
+    )
+
+
+def load_choice(first: Sighting, day: Day) -> Sighting:
+    """What the first load ever tried says before it is lifted: somebody thought that it suits the aim."""
+    asked = asked_of(0, day.exercise, day.aim, day.target)
+    middle = (asked.low + asked.high) / 2.0 / seconds_or_metres(day.exercise) + asked.rir
+    return replace(
+        first, reps=middle, rir=0.0, bound=False, sd=value("choice.sd") * middle, said=False, tired=0.0, form=None
     )
 
 
