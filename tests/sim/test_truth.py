@@ -16,7 +16,8 @@ from tests.sim.yardsticks import RULES, oracle, what_happened
 
 MIDDLE = Truth(
     family=FAMILIES[0], ln_strength=float(np.log(100.0)), k=0.032, fatigue=Fatigue(0.61, 1.4), tempo_b=0.6,
-    own_rep_s=3.0, bias=0.95, felt_scale=0.8, day_sd=0.022, set_sd=1.0, says_effort=1.0, pushes=False, slip_near=0.0, slip_far=0.0,
+    own_rep_s=3.0, bias=0.95, felt_scale=0.8, day_sd=0.022, set_sd=1.0, says_effort=1.0, pushes=False,
+    slip_near=0.0, slip_far=0.0,
     moved_share=0.0, hands=1, bodyweight_kg=80.0, gain_factor=1.0, weeks_trained=0.0,
 )  # fmt: skip
 """A middling lifter on the bench press with a maximum of 100 kg."""
@@ -66,7 +67,7 @@ def test_days_differ_as_measured(kg: float, sem: float) -> None:
 
 def test_squat_counts_of_people() -> None:
     """Zourdos et al. 2021 (confirmed): 16 +- 4 squats at 70 % of the bar's maximum; here for 80 kg and 140 kg."""
-    counts = []
+    counts: list[float] = []
     rng = np.random.default_rng(7)
     while len(counts) < 40:
         person = draw_person(rng, FAMILIES[0])
