@@ -1,0 +1,537 @@
+"""The set grammar: atoms into groups, in one pass with a look ahead of a few, so that the cost is linear."""
+
+from typing import Final
+
+from core.read.atoms import Atom, LoadSaid
+from core.read.chains import roles
+from core.read.groups import Group, Parsed, Placed, Rep
+from core.read.modifiers import Remark
+
+MOST_SETS: Final = 20.0
+"""More sets than this in one message are not counted out by a number (common practice, no source)."""
+_COUNTS: Final = ("N", "R", "H", "D")
+
+
+class Grammar:
+    """One pass over a stretch's atoms, with a look ahead of a few; no way back, so the cost is linear."""
+
+    def __init__(self, atoms: list[Atom]) -> None:
+        self._a = atoms
+        self._i = 0
+        self._out = Parsed([], [])
+        self._pending: LoadSaid | None = None
+        self._pending_at = 0
+        self._sets: float | None = None
+        self._apart = False
+        self._line = False
+        self._near_last = False
+        self._near_all = False
+        self._drop = False
+        self._working = False
+        self._gap = ""
+        self._side: str | None = None
+        self._weighted_next = False
+        self._new_line = False
+
+    def parse(self) -> Parsed:
+        """All groups and remarks of the stretch."""
+        while self._i < len(self._a):
+            at = self._i
+            self._step(self._a[at])
+            if self._i == at:
+                self._i += 1
+        self._finish()
+        return self._out
+
+    def _kind(self, i: int) -> str:
+        return self._a[i].kind if i < len(self._a) else ""
+
+    def _step(self, atom: Atom) -> None:
+        kind = atom.kind
+        if kind in ("N", "R", "H", "D"):
+            self._counts()
+        elif kind == "L":
+            self._load(atom)
+        elif kind in ("S", "T"):
+            self._set_count(atom)
+        elif kind == "SEP":
+            self._separator(atom)
+        elif kind == "M" and atom.remark is not None:
+            self._remark(atom.remark)
+        elif kind in ("SAME", "SAMEREPS", "MORE", "DELTA", "UPTO"):
+            self._sameness(atom)
+        elif kind == "X" and self._kind(self._i + 1) in ("N", "R", "S", "H", "D"):
+            self._leading_times()
+        elif kind == "AT" or kind == "FOR":
+            self._link(kind)
+        elif kind == "SIDE":
+            self._sided(atom)
+        else:
+            self._word(atom)
+
+    def _word(self, atom: Atom) -> None:
+        kind = atom.kind
+        if kind == "DROP":
+            self._drop = bool(self._out.groups)
+            self._out.dropset = self._out.dropset or not self._drop
+        elif kind == "WEIGHTED":
+            self._out.weighted = True
+        elif kind == "ASSIST":
+            self._out.assisted = True
+        elif kind == "LAST":
+            self._near_last = True
+        elif kind == "ALL":
+            self._near_all = True
+        elif kind == "WORKING":
+            self._working = True
+        elif kind == "W":
+            self._out.strangers.append(atom.first)
+
+    def _separator(self, atom: Atom) -> None:
+        if atom.text in ("COMMA", "NL", "STOP", "DASH", "BUT"):
+            self._apart = True
+        if atom.text == "NL":
+            self._line = True
+            self._new_line = True
+        if atom.strong:
+            self._working = False
+            self._near_all = False
+            self._near_last = False
+        self._gap = atom.text
+
+    def _remark(self, remark: Remark) -> None:
+        groups = self._out.groups
+        placed = Placed(remark, len(groups) - 1, self._apart, self._line, self._near_last, self._near_all)
+        self._out.placed.append(placed)
+
+    # loads
+
+    def _load(self, atom: Atom) -> None:
+        follow = self._kind(self._i + 1)
+        if follow == "X" or (follow == "FOR" and self._kind(self._i + 2) in (*_COUNTS, "S")):
+            self._chain()
+            return
+        self._i += 1
+        groups = self._out.groups
+        before = groups[-1] if groups else None
+        if (
+            before is not None
+            and before.load is None
+            and not self._new_line
+            and before.behind is None
+            and (not self._count_follows() or before.chained)
+        ):
+            said_after = atom.load
+            for group in reversed(groups):
+                if group.load is not None or group.behind is not None:
+                    break
+                group.load = said_after
+            before.last = max(before.last, atom.last)
+            return
+        self._pending, self._pending_at = atom.load, atom.first
+
+    def _count_follows(self) -> bool:
+        j = self._i
+        while self._kind(j) in ("SEP", "M", "AT", "SIDE", "W", "OF"):
+            if self._kind(j) == "SEP" and self._a[j].text in ("NL", "STOP"):
+                pass
+            j += 1
+        return self._kind(j) in (*_COUNTS, "X", "FOR", "S")
+
+    def _take(self) -> LoadSaid | None:
+        said, self._pending = self._pending, None
+        return said
+
+    # chains and counts
+
+    def _link(self, kind: str) -> None:
+        """An at-sign or 'for' that no chain has eaten."""
+        nxt = self._i + 1
+        groups = self._out.groups
+        if kind == "AT" and self._kind(nxt) == "N" and groups and self._kind(nxt + 1) not in ("X", "FOR"):
+            group = groups[-1]
+            if group.reps and group.behind is None and group.lead is None and group.load is None:
+                group.behind = self._a[nxt].value
+                group.last = self._a[nxt].last
+                if self._a[nxt].plural:
+                    group.load, group.behind = LoadSaid("plain", group.behind, plural=True), None
+                self._back_fill(group)
+                self._i = nxt + 1
+                return
+            if group.reps and group.behind is None:
+                group.behind = self._a[nxt].value
+                group.last = self._a[nxt].last
+                self._i = nxt + 1
+                return
+        if kind == "AT" and self._kind(nxt) == "N" and self._kind(nxt + 1) not in ("X", "FOR"):
+            number = self._a[nxt]
+            self._pending = LoadSaid("plain", number.value, plural=number.plural)
+            self._pending_at = number.first
+            self._i = nxt + 1
+            return
+        self._i = nxt
+
+    def _back_fill(self, group: Group) -> None:
+        """A load said at the end of a list counts for the sets before it that have none."""
+        for earlier in reversed(self._out.groups[:-1]):
+            if (
+                earlier.load is not None
+                or earlier.behind is not None
+                or earlier.lead is not None
+                or earlier.bare is False
+            ):
+                break
+            earlier.load, earlier.behind = group.load, group.behind
+
+    def _leading_times(self) -> None:
+        """x8 behind a load, or x3 behind a finished group."""
+        groups = self._out.groups
+        follow = self._a[self._i + 1]
+        if self._pending is not None or not groups or follow.kind in ("R", "H", "D"):
+            self._i += 1
+            self._counts(chained=True)
+            return
+        group = groups[-1]
+        if group.sets is None and group.reps and follow.value <= MOST_SETS and not self._apart_line():
+            group.sets = follow.value
+            group.last = follow.last
+            self._i += 2
+            return
+        self._i += 1
+        self._counts(chained=True)
+
+    def _apart_line(self) -> bool:
+        return self._new_line
+
+    def _counts(self, *, chained: bool = False) -> None:
+        follow = self._kind(self._i + 1)
+        if not chained and follow == "X" and self._kind(self._i + 2) in ("N", "L", "R", "H", "D", "S"):
+            self._chain()
+            return
+        if not chained and follow == "FOR" and self._kind(self._i + 2) in (*_COUNTS, "S"):
+            self._chain()
+            return
+        if self._a[self._i].kind == "N" and self._lead_then_chain():
+            number = self._a[self._i]
+            self._pending = LoadSaid("plain", number.value, plural=number.plural)
+            self._pending_at = number.first
+            self._i += 1
+            return
+        atom = self._a[self._i]
+        group = self._start(atom)
+        group.bare = not chained and atom.kind == "N" and group.load is None
+        group.chained = chained
+        group.lead_plural = atom.plural
+        self._i += 1
+        self._append(group, atom)
+        self._list(group)
+        self._close(group)
+
+    def _lead_then_chain(self) -> bool:
+        """60 3x8, 60: 3x8, 60 3 sets of 8: a number right before a count of sets is the load."""
+        j = self._i + 1
+        if self._kind(j) == "SEP" and self._a[j].text in ("COLON", "DASH"):
+            j += 1
+        if self._kind(j) == "S" and self._a[j].text == "" and self._kind(j + 1) in ("OF", *_COUNTS):
+            return self._a[self._i].value > MOST_SETS / 2
+        if self._kind(j) != "N" or self._kind(j + 1) != "X" or self._kind(j + 2) not in ("N", "R", "H"):
+            return False
+        first, sets, reps = self._a[self._i].value, self._a[j].value, self._a[j + 2].value
+        if self._out.groups and self._out.groups[-1].load is None and self._gap == "":
+            return False
+        return sets <= 10 and reps <= 30 and (first >= 12 or self._a[self._i].plural) and sets < first
+
+    def _start(self, atom: Atom) -> Group:
+        group = Group(atom.first, atom.last, load=self._take())
+        if group.load is not None:
+            group.first = min(group.first, self._pending_at)
+        group.sets, self._sets = self._sets, None
+        group.drop, self._drop = self._drop, False
+        group.working, self._working = self._working, False
+        self._new_line = False
+        return group
+
+    def _close(self, group: Group) -> None:
+        self._out.groups.append(group)
+        self._apart = self._line = self._near_last = self._near_all = False
+        self._gap = ""
+
+    def _append(self, group: Group, atom: Atom) -> None:
+        rep = Rep(atom.value, "R" if atom.kind == "N" else atom.kind, self._side, plural=atom.plural)
+        self._side = None
+        group.reps.append(rep)
+        group.last = max(group.last, atom.last)
+        while (
+            self._kind(self._i) == "PLUS"
+            and self._kind(self._i + 1) in ("N", "R")
+            and (self._kind(self._i + 2) not in ("X", "FOR", "AT") and rep.n > self._a[self._i + 1].value)
+        ):
+            rep.parts.append(self._a[self._i + 1].value)
+            group.last = self._a[self._i + 1].last
+            self._i += 2
+        if self._kind(self._i) == "SIDE" and self._a[self._i].text in ("LEFT", "RIGHT"):
+            nxt = self._i + 1
+            if not (self._kind(nxt) == "N" and rep.side is None and self._labels_lead()):
+                rep.side = self._a[self._i].text.lower()
+                group.last = self._a[self._i].last
+                self._i += 1
+
+    def _labels_lead(self) -> bool:
+        """left 12 right 10: the side stands before its number."""
+        j = self._i - 2
+        return j >= 0 and self._a[j].kind == "SIDE"
+
+    def _list(self, group: Group) -> None:
+        """Further counts at the same load: 8,8,7 or 8 8 7 or 8/8/7."""
+        while True:
+            j, gap = self._i, " "
+            if self._kind(j) == "SEP" and self._a[j].text in (
+                "COMMA",
+                "SLASH",
+                "AND",
+                "DASH",
+                "ARROW",
+                "THEN",
+                "NL",
+                "PLUS",
+                "COLON",
+            ):
+                gap = self._a[j].text
+                j += 1
+                if self._kind(j) == "SEP" and self._a[j].text in ("AND", "THEN", "NL"):
+                    j += 1
+            elif self._kind(j) == "PLUS":
+                gap = "PLUS"
+                j += 1
+            if gap in ("NL", "COLON", "THEN") and not self._same_kind_list(group, gap):
+                return
+            side: str | None = None
+            if (
+                self._kind(j) == "SIDE"
+                and self._a[j].text in ("LEFT", "RIGHT")
+                and self._kind(j + 1) in ("N", "R", "H")
+            ):
+                side, j = self._a[j].text.lower(), j + 1
+            if self._kind(j) not in _COUNTS or not self._continues(group, j):
+                return
+            self._side = side
+            group.gaps.append(gap)
+            self._i = j + 1
+            self._append(group, self._a[j])
+
+    def _same_kind_list(self, group: Group, gap: str) -> bool:
+        if gap == "COLON":
+            return group.bare and len(group.reps) == 1
+        return gap == "NL" and (group.bare or group.load is not None) and not group.chained
+
+    def _continues(self, group: Group, j: int) -> bool:
+        atom = self._a[j]
+        after = self._kind(j + 1)
+        if after in ("X", "FOR") and self._kind(j + 2) in ("N", "L", "R", "S", "H", "D"):
+            follow = self._a[j + 2]
+            single_list_then_times = after == "X" and follow.kind == "N" and j + 3 >= len(self._a) and False
+            return single_list_then_times
+        if (
+            after == "AT"
+            and self._kind(j + 2) in ("N", "L")
+            and (group.load is not None or group.lead is not None or group.behind is not None)
+        ):
+            return self._a[j + 2].kind == "N" and self._a[j + 2].value <= 10
+        if atom.plural and not group.reps[-1].plural:
+            return False
+        kinds = {rep.kind for rep in group.reps}
+        own = "R" if atom.kind == "N" else atom.kind
+        if own not in kinds and not (own == "R" and kinds == {"H"}):
+            return False
+        if own == "R" and kinds == {"H"}:
+            return atom.value >= 5
+        if group.sets is not None and not group.bare:
+            return False
+        if self._lead_here(j):
+            return False
+        if group.load is not None or group.lead is not None or len(group.reps) > 1:
+            most = max(
+                rep.n for rep in (group.reps if group.load is not None or group.lead is not None else group.reps[1:])
+            )
+            jump = atom.value >= 2.2 * most and atom.value >= 20 and own == "R"
+            return not (jump and after in ("N", "SEP", "L", "R"))
+        return True
+
+    def _lead_here(self, j: int) -> bool:
+        saved, self._i = self._i, j
+        try:
+            return self._lead_then_chain()
+        finally:
+            self._i = saved
+
+    def _chain(self) -> None:
+        """Quantities linked by x or for; roles follow from kinds, and what stays open is kept open."""
+        first = self._i
+        parts = [self._a[first]]
+        links: list[str] = []
+        j = first + 1
+        while self._kind(j) in ("X", "FOR") and len(parts) < 3:
+            k = j + 1
+            if self._kind(k) not in ("N", "L", "R", "H", "D", "S"):
+                break
+            links.append(self._kind(j))
+            parts.append(self._a[k])
+            j = k + 1
+        self._i = j
+        group = self._start(parts[0])
+        group.chained = True
+        group.first = min(group.first, parts[0].first)
+        group.last = parts[-1].last
+        roles(group, parts, links)
+        if (
+            self._kind(self._i) == "S"
+            and self._a[self._i].text == ""
+            and group.sets is None
+            and group.lead is not None
+            and False
+        ):
+            self._i += 1
+        if group.reps:
+            self._extend(group)
+        self._close(group)
+
+    def _extend(self, group: Group) -> None:
+        last = group.reps.pop()
+        stub = Atom({"R": "N"}.get(last.kind, last.kind), group.last, group.last, last.n, plural=last.plural)
+        self._append(group, stub)
+        if group.sets is None or group.sets == 1:
+            self._list(group)
+        elif self._counted_list(group):
+            group.sets = None
+
+    def _counted_list(self, group: Group) -> bool:
+        """3x8,8,7 where the count of sets is the length of the list that follows."""
+        sets = group.sets
+        group.sets = None
+        mark, reps, gaps, last = self._i, list(group.reps), list(group.gaps), group.last
+        self._list(group)
+        if len(group.reps) == sets:
+            return True
+        self._i, group.reps, group.gaps, group.last, group.sets = mark, reps, gaps, last, sets
+        return False
+
+    # sets said by a count, sides, sameness
+
+    def _set_count(self, atom: Atom) -> None:
+        groups = self._out.groups
+        j = self._i + 1
+        if (
+            self._kind(j) in ("OF", "SEP", "X", "FOR", "AT")
+            and self._kind(j + 1) in (*_COUNTS, "L")
+            and not (self._kind(j) == "SEP" and self._a[j].text in ("NL", "STOP", "THEN") and groups)
+        ):
+            j += 1
+        direct = self._kind(j) in ("N", "R", "H", "D") and not (atom.kind == "T" and not self._kind(j))
+        before = groups[-1] if groups else None
+        if (
+            before is not None
+            and before.sets is None
+            and before.reps
+            and not (direct and self._kind(self._i + 1) == "OF")
+            and (not direct or atom.text == "twice")
+        ):
+            before.sets = atom.value
+            before.last = atom.last
+            if before.lead is None and len(before.reps) > 1 and len(before.reps) == atom.value:
+                before.sets = None
+            self._i += 1
+            return
+        if not direct and before is None:
+            self._sets = atom.value
+            self._out.sets_for_all = atom.value
+            self._i += 1
+            return
+        self._sets = atom.value
+        self._i = j
+
+    def _sided(self, atom: Atom) -> None:
+        if atom.text in ("LEFT", "RIGHT") and self._kind(self._i + 1) in _COUNTS:
+            self._side = atom.text.lower()
+            return
+        if self._kind(self._i + 1) == "SEP" and self._a[self._i + 1].text == "COLON" and atom.text in ("LEFT", "RIGHT"):
+            self._side = atom.text.lower()
+            self._i += 2
+            return
+        self._out.sides.append((atom.text, len(self._out.groups) - 1))
+
+    def _sameness(self, atom: Atom) -> None:
+        """As the last set, with what is changed said beside it."""
+        group = Group(atom.first, atom.last, like=True)
+        seen = False
+        while self._i < len(self._a):
+            atom = self._a[self._i]
+            kind = atom.kind
+            if kind in ("SAME", "SAMEREPS"):
+                pass
+            elif kind == "MORE":
+                group.reps_change = atom.value
+            elif kind == "DELTA":
+                group.load_change = atom.load
+            elif kind == "UPTO" and self._kind(self._i + 1) in ("N", "L"):
+                self._i += 1
+                target = self._a[self._i]
+                group.load = target.load or LoadSaid("plain", target.value, plural=target.plural)
+                if self._kind(self._i + 1) == "X" or self._kind(self._i + 1) == "FOR":
+                    self._i += 1
+            elif kind == "L" and atom.load is not None:
+                group.load = atom.load
+            elif kind == "SEP" and atom.text in ("COMMA", "AND", "BUT") and self._sameness_goes_on(self._i + 1):
+                pass
+            elif (
+                kind == "AT"
+                and self._kind(self._i + 1) in ("L", "N")
+                and (self._kind(self._i + 1) == "L" or self._a[self._i + 1].value > 10)
+            ):
+                self._i += 1
+                target = self._a[self._i]
+                group.load = target.load or LoadSaid("plain", target.value, plural=target.plural)
+            elif kind in ("FOR", "X", "OF") and self._kind(self._i + 1) in (*_COUNTS, "S"):
+                pass
+            elif kind == "S" and not seen:
+                group.sets = atom.value
+            elif kind in _COUNTS and not group.reps:
+                if kind == "N" and self._kind(self._i + 1) == "X" and self._kind(self._i + 2) in ("N", "R"):
+                    break
+                self._i += 1
+                self._append(group, atom)
+                group.chained = True
+                self._list(group)
+                group.last = max(group.last, atom.last)
+                seen = True
+                continue
+            else:
+                break
+            group.last = max(group.last, atom.last)
+            self._i += 1
+        if self._pending is not None and group.load is None:
+            group.load = self._take()
+        group.drop, self._drop = self._drop, False
+        self._new_line = False
+        self._close(group)
+
+    def _sameness_goes_on(self, i: int) -> bool:
+        kind = self._kind(i)
+        if kind == "SEP":
+            kind = self._kind(i + 1)
+        return kind in ("MORE", "DELTA", "UPTO", "SAMEREPS", "SAME", "FOR") or (
+            kind in _COUNTS and self._kind(i + 1) not in ("X", "FOR")
+        )
+
+    def _finish(self) -> None:
+        said = self._take()
+        groups = self._out.groups
+        if said is None:
+            return
+        waiting = [group for group in groups if group.load is None and group.lead is None]
+        if groups and len(waiting) == len(groups):
+            for group in waiting:
+                group.load = said
+        elif not groups or said.way not in ("bar", "body"):
+            group = Group(self._pending_at, self._pending_at, load=said)
+            group.sets, self._sets = self._sets, None
+            groups.append(group)

@@ -1,0 +1,79 @@
+"""What grammar makes of a stretch: groups of sets said together, and the remarks with their places.
+
+What stays open here (a lead number that is a load or a count of sets, a number behind an at-sign that is a load or
+an effort) is decided in settle.py with the setting.
+"""
+
+from dataclasses import dataclass, field
+
+from core.read.atoms import LoadSaid
+from core.read.modifiers import Remark
+
+
+@dataclass(slots=True)
+class Rep:
+    """One count: repetitions (R), seconds held (H) or metres (D); its side if said; parts after a breath."""
+
+    n: float
+    kind: str = "R"
+    side: str | None = None
+    parts: list[float] = field(default_factory=list)
+    plural: bool = False
+
+
+@dataclass(slots=True)
+class Group:
+    """Sets said together. ``lead`` is a number before the reps that is a load or a count of sets. ``behind`` is a
+    bare number after an at-sign. ``gaps`` are the separators in a bare list. ``like``: as the last set."""
+
+    first: int
+    last: int
+    load: LoadSaid | None = None
+    lead: float | None = None
+    lead_plural: bool = False
+    reps: list[Rep] = field(default_factory=list)
+    sets: float | None = None
+    behind: float | None = None
+    bare: bool = False
+    gaps: list[str] = field(default_factory=list)
+    like: bool = False
+    load_change: LoadSaid | None = None
+    reps_change: float = 0.0
+    drop: bool = False
+    warmup: bool = False
+    chained: bool = False
+    inherits: bool = True
+    working: bool = False
+    open_after: bool = False
+    remarks: list[Remark] = field(default_factory=list)
+
+    @property
+    def empty(self) -> bool:
+        """Whether it says no count at all."""
+        return not self.reps and not self.like
+
+
+@dataclass(slots=True)
+class Placed:
+    """A remark with where it stood: after which group (-1 before all), and whether something parted it from that."""
+
+    remark: Remark
+    after: int
+    apart: bool
+    line: bool = False
+    near_last: bool = False
+    near_all: bool = False
+
+
+@dataclass(slots=True)
+class Parsed:
+    """A stretch read: its groups, the remarks with their places, and flags said once for all."""
+
+    groups: list[Group]
+    placed: list[Placed]
+    weighted: bool = False
+    assisted: bool = False
+    sides: list[tuple[str, int]] = field(default_factory=list)
+    strangers: list[int] = field(default_factory=list)
+    sets_for_all: float | None = None
+    dropset: bool = False

@@ -1,0 +1,179 @@
+"""A language's tables made ready for reading: phrases into a trie of words, spelling mended by nearness.
+
+Knows no exercise and no grammar; those ask it what words can mean.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from functools import lru_cache
+from typing import Final
+
+from rapidfuzz.distance import OSA
+
+from core.read.numerals import Numerals
+from core.read.tokens import Token, lex
+
+Rows = tuple[tuple[str, object, str], ...]
+Meaning = tuple[str, object]
+
+LONG_WORD: Final = 8
+"""Letters from which two slips are forgiven instead of one (common practice of spelling correction, no source)."""
+SHORTEST_MENDED: Final = 4
+"""Words shorter than this are taken as typed: too many other words lie one slip away."""
+
+
+@dataclass(slots=True)
+class Node:
+    """One step of the phrase trie: what ends here, and what can follow."""
+
+    meanings: list[Meaning] = field(default_factory=list)
+    after: dict[str, "Node"] = field(default_factory=dict)
+
+
+class Trie:
+    """Phrases to meanings; the longest phrase wins. Hyphens inside a phrase are passed over."""
+
+    __slots__ = ("root",)
+
+    def __init__(self) -> None:
+        self.root = Node()
+
+    def add(self, phrase: str, meaning: Meaning) -> None:
+        """Enter one phrase."""
+        node = self.root
+        for word in _words(phrase):
+            node = node.after.setdefault(word, Node())
+        node.meanings.append(meaning)
+
+    def longest(self, words: list[str], i: int) -> tuple[int, list[Meaning]]:
+        """The end of the longest phrase that starts at ``i``, and what it means; ``i`` itself when there is none."""
+        node = self.root
+        end, found = i, _NOTHING
+        j, last = i, len(words)
+        while j < last:
+            step = node.after.get(words[j])
+            if step is None:
+                if words[j] == "-" and j > i:
+                    j += 1
+                    continue
+                break
+            node = step
+            j += 1
+            if node.meanings:
+                end, found = j, node.meanings
+        return end, found
+
+
+_NOTHING: Final[list[Meaning]] = []
+
+
+def _words(phrase: str) -> list[str]:
+    if phrase.isalpha():
+        return [phrase]
+    return [token.text for token in lex(phrase)]
+
+
+class Lexicon:
+    """All tables of one language, indexed. Built once per language."""
+
+    __slots__ = ("_by_length", "_mend", "known", "names", "numerals", "phrases", "plain")
+
+    def __init__(
+        self, numerals: Numerals, rows: Iterable[Rows], concepts: Mapping[str, str], plain: frozenset[str]
+    ) -> None:
+        self.numerals = numerals
+        self.phrases = Trie()
+        self.names = Trie()
+        for table in rows:
+            for kind, value, phrases in table:
+                for phrase in phrases.split(","):
+                    self.phrases.add(phrase.strip(), (kind, value))
+        for concept, phrases in concepts.items():
+            for phrase in phrases.split(","):
+                self.names.add(phrase.strip(), ("NAME", concept))
+        number_words = {*numerals.ones, *numerals.tens, *numerals.plurals, *numerals.whole, *numerals.hundred}
+        self.known = frozenset(_all_words(self.phrases) | _all_words(self.names) | number_words)
+        self.plain = plain
+        by_length: dict[int, list[str]] = {}
+        for word in sorted(self.known):
+            if len(word) >= SHORTEST_MENDED and word.isalpha():
+                by_length.setdefault(len(word), []).append(word)
+        self._by_length = by_length
+        self._mend = lru_cache(maxsize=4096)(self._mend_word)
+
+    def spell(self, tokens: list[Token]) -> list[Token]:
+        """The tokens with words mended: runs glued together cut, slips of the finger put right."""
+        out: list[Token] = []
+        for token in tokens:
+            if token.kind != "word" or token.text in self.known or token.text in self.plain:
+                out.append(token)
+                continue
+            parts = self._mend(token.text, bool(out) and token.glued and out[-1].kind == "num")
+            if parts == (token.text,):
+                out.append(token)
+            else:
+                out.extend(_respelled(token, parts))
+        return out
+
+    def _mend_word(self, word: str, after_number: bool) -> tuple[str, ...]:
+        if len(word) > 24:
+            return (word,)
+        cut = self._cut(word, after_number)
+        if cut is not None:
+            return cut
+        nearest = self._nearest(word)
+        return (word,) if nearest is None else (nearest,)
+
+    def _cut(self, word: str, after_number: bool) -> tuple[str, ...] | None:
+        """A run of known words without spaces; behind a number short ones count too (kgx, minrest)."""
+        least = 1 if after_number else 2
+        for i in range(len(word) - least, least - 1, -1):
+            left, right = word[:i], word[i:]
+            if left not in self.known:
+                continue
+            if right in self.known and (after_number or len(word) > 5):
+                return left, right
+            for j in range(1, len(right)) if after_number else ():
+                if right[:j] in self.known and right[j:] in self.known:
+                    return left, right[:j], right[j:]
+        return None
+
+    def _nearest(self, word: str) -> str | None:
+        if len(word) < SHORTEST_MENDED:
+            return None
+        most = 2 if len(word) >= LONG_WORD else 1
+        best: dict[int, list[str]] = {}
+        for length in range(len(word) - most, len(word) + most + 1):
+            for other in self._by_length.get(length, ()):
+                if other[0] != word[0] and other[:2] != word[1::-1]:
+                    continue
+                slips = OSA.distance(word, other, score_cutoff=most)
+                if slips <= most:
+                    best.setdefault(slips, []).append(other)
+        if not best:
+            return None
+        nearest = best[min(best)]
+        stems = {one.rstrip("s") for one in nearest}
+        return nearest[0] if len(stems) == 1 or len(word) > SHORTEST_MENDED else None
+
+
+def _respelled(token: Token, parts: tuple[str, ...]) -> list[Token]:
+    if len(parts) == 1:
+        return [token._replace(text=parts[0])]
+    out: list[Token] = []
+    at = token.start
+    for n, part in enumerate(parts):
+        end = token.end if n == len(parts) - 1 else min(at + len(part), token.end)
+        out.append(Token("word", part, 0.0, at, end, token.glued or n > 0))
+        at = end
+    return out
+
+
+def _all_words(trie: Trie) -> set[str]:
+    words: set[str] = set()
+    stack = [trie.root]
+    while stack:
+        node = stack.pop()
+        words.update(node.after)
+        stack.extend(node.after.values())
+    return words

@@ -1,0 +1,59 @@
+"""The message as a stream of lexemes that readers of one thing each can walk, test and mark as used."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+from core.model.acts import Span
+from core.read.lexemes import Lexeme
+
+
+@dataclass(slots=True)
+class Stream:
+    """All lexemes of a message, which of them are spoken for, and the text as typed."""
+
+    text: str
+    all: list[Lexeme]
+    used: set[int] = field(default_factory=set)
+
+    def __len__(self) -> int:
+        return len(self.all)
+
+    def is_(self, i: int, *kinds: str) -> bool:
+        """Whether the lexeme at ``i`` exists, is free and can be one of these kinds."""
+        if not 0 <= i < len(self.all) or i in self.used:
+            return False
+        k = self.all[i].k
+        return any(kind in k for kind in kinds)
+
+    def skip(self, i: int, *kinds: str) -> int:
+        """The first index from ``i`` on that is none of these kinds."""
+        while self.is_(i, *kinds):
+            i += 1
+        return i
+
+    def num(self, i: int) -> float | None:
+        """The bare number at ``i``; None where there is none or it carries a unit."""
+        if self.is_(i, "NUM"):
+            return self.all[i].value
+        return None
+
+    def dur(self, i: int, *, bare: bool = False) -> float | None:
+        """Seconds at ``i``: a duration, ``30s``, a clock-like 1:30, or any bare number if ``bare``."""
+        if not self.is_(i, "DUR", "NUM"):
+            return None
+        lexeme = self.all[i]
+        if "DUR" in lexeme.k:
+            return lexeme.num("DUR")
+        if lexeme.has("REPQ", "SETQ", "TIMESQ"):
+            return None
+        if lexeme.plural and not lexeme.spelled:
+            return lexeme.value
+        return lexeme.value if bare else None
+
+    def use(self, indices: Iterable[int]) -> None:
+        """Mark lexemes as spoken for."""
+        self.used.update(indices)
+
+    def span(self, first: int, last: int) -> Span:
+        """From the start of one lexeme to the end of another, in the text as typed."""
+        return self.all[first].start, self.all[max(first, last)].end

@@ -1,0 +1,152 @@
+"""Which part of a message speaks of which exercise. Knows mentions and separators; nothing of loads or sets."""
+
+from dataclasses import dataclass, field
+from typing import Final
+
+from core.read.lexemes import Lexeme
+from core.read.names import Mention
+from core.read.stream import Stream
+
+_CUTS: Final = ("NL", "STOP", "COMMA", "THEN", "AND", "ARROW", "BUT", "BULLET")
+_COUNTING: Final = ("NUM", "LOADQ", "DUR", "DIST", "REPN", "PLATE", "EMPTYBAR", "SAME", "SAMELOAD", "SAMEREPS", "BODY")
+
+
+@dataclass(slots=True)
+class Stretch:
+    """The lexeme ranges that belong to one mention, in order. ``line`` is the line where it starts."""
+
+    mention: Mention | None
+    at: int
+    ranges: list[tuple[int, int]] = field(default_factory=list)
+
+    def add(self, first: int, last: int) -> None:
+        """Take in a range; ranges that touch become one."""
+        if self.ranges and self.ranges[-1][1] >= first - 1:
+            self.ranges[-1] = (self.ranges[-1][0], last)
+        else:
+            self.ranges.append((first, last))
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece between separators: its range, its mentions, whether it counts, and the line it is on."""
+
+    first: int
+    last: int
+    mentions: tuple[int, ...]
+    counts: tuple[int, ...]
+    line: int
+    joined: bool
+
+
+def _pieces(s: Stream) -> list[Piece]:
+    out: list[Piece] = []
+    first = line = 0
+    joined = False
+    for i in range(len(s) + 1):
+        at_end = i == len(s)
+        if not at_end and not _cuts(s, i):
+            continue
+        if i > first:
+            mentions = tuple(j for j in range(first, i) if s.is_(j, "EX"))
+            counts = tuple(j for j in range(first, i) if s.is_(j, *_COUNTING))
+            out.append(Piece(first, i, mentions, counts, line, joined))
+        if not at_end:
+            joined = s.all[i].has("AND", "SLASH", "PLUS")
+            if s.all[i].has("NL"):
+                line += 1
+        first = i + 1
+    return out
+
+
+def _cuts(s: Stream, i: int) -> bool:
+    lexeme = s.all[i]
+    if lexeme.has(*_CUTS):
+        return True
+    if lexeme.has("SLASH", "PLUS"):
+        return i + 1 < len(s) and s.is_(i + 1, "EX")
+    return "DASH" in lexeme.k and _spaced(s, i, lexeme)
+
+
+def _spaced(s: Stream, i: int, lexeme: Lexeme) -> bool:
+    return not lexeme.glued and i + 1 < len(s) and not s.all[i + 1].glued
+
+
+def stretches(s: Stream, *, known: bool) -> list[Stretch]:
+    """The stretches in order. ``known``: the setting says what an unnamed set would be of."""
+    out: list[Stretch] = []
+    unnamed: list[Piece] = []
+    waiting: list[Stretch] = []
+    for piece in _pieces(s):
+        if not piece.mentions:
+            if out:
+                out[-1].add(piece.first, piece.last)
+            else:
+                unnamed.append(piece)
+            continue
+        parts = _split(s, piece)
+        if unnamed:
+            _place_unnamed(out, unnamed, parts[0], piece, known=known)
+            unnamed = []
+        for stretch, counted in parts:
+            if counted and waiting and piece.joined and _shared(s, piece):
+                for other in waiting:
+                    other.ranges = list(stretch.ranges)
+            waiting = [] if counted else [*waiting, stretch]
+            out.append(stretch)
+    if unnamed:
+        alone = Stretch(None, unnamed[0].first)
+        for piece in unnamed:
+            alone.add(piece.first, piece.last)
+        out.append(alone)
+    return out
+
+
+def _shared(s: Stream, piece: Piece) -> bool:
+    return any(s.all[i].has("EACH", "ALL", "BOTH") for i in range(piece.first, piece.last))
+
+
+def _place_unnamed(
+    out: list[Stretch], unnamed: list[Piece], part: tuple[Stretch, bool], piece: Piece, *, known: bool
+) -> None:
+    """Counts before the first name: they are of that name if it has none of its own, or stands behind its counts."""
+    stretch, counted = part
+    behind = bool(piece.counts) and piece.counts[0] < stretch.at
+    near = [one for one in unnamed if one.line == piece.line]
+    joins = bool(near) and any(one.counts for one in near) and (not counted or behind or not known)
+    kept = [one for one in unnamed if not (joins and one.line == piece.line)]
+    if joins:
+        ranges = [(one.first, one.last) for one in near]
+        own = stretch.ranges
+        stretch.ranges = []
+        for first, last in [*ranges, *own]:
+            stretch.add(first, last)
+    if kept:
+        alone = Stretch(None, kept[0].first)
+        for one in kept:
+            alone.add(one.first, one.last)
+        out.append(alone)
+
+
+def _split(s: Stream, piece: Piece) -> list[tuple[Stretch, bool]]:
+    """A piece as one stretch a mention, cut before each name, or behind each when the counts come first."""
+    mentions = piece.mentions
+    behind = bool(piece.counts) and piece.counts[0] < mentions[0] and piece.counts[-1] < mentions[-1]
+    bounds: list[tuple[int, int]] = []
+    if behind:
+        start = piece.first
+        for n, at in enumerate(mentions):
+            end = piece.last if n == len(mentions) - 1 else at + 1
+            bounds.append((start, end))
+            start = end
+    else:
+        for n, at in enumerate(mentions):
+            start = piece.first if n == 0 else at
+            end = piece.last if n == len(mentions) - 1 else mentions[n + 1]
+            bounds.append((start, end))
+    out: list[tuple[Stretch, bool]] = []
+    for at, (first, last) in zip(mentions, bounds, strict=True):
+        stretch = Stretch(s.all[at].mention, at)
+        stretch.add(first, last)
+        out.append((stretch, any(first <= count < last for count in piece.counts)))
+    return out
