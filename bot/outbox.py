@@ -22,6 +22,9 @@ from bot.store.outbox import Queued, Reach
 RESEND_AFTER: Final = timedelta(seconds=30)
 """How long to wait before a message that may have been delivered is sent once more."""
 
+PROMPT_LASTS: Final = timedelta(hours=12)
+"""How long a prompt that could not be sent is still worth sending."""
+
 MOST_AT_ONCE: Final = 16
 """Sends in flight; more make the client slower, not faster."""
 
@@ -151,6 +154,7 @@ class Outbox:
         return min(later, default=None)
 
     def _look(self, conn: Connection, now: datetime) -> _View:
+        outbox.drop_stale(conn, now - PROMPT_LASTS)
         outbox.assign(conn, self._reach)
         return _View(
             outbox.heads(conn, self._reach, now, _TRIES),

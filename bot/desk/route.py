@@ -95,12 +95,17 @@ def _said(case: Case, opened: Spoken) -> Said:
         case Press():
             return Said("", press=opened.data)
         case Media():
-            return Said(opened.caption, media=opened.kind)
+            return Said(_whole(opened.caption), media=opened.kind)
         case Words(edit=True):
             lane = (case.channel, case.arrived.raw.chat)
             first = inbox.number_of(case.conn, lane, opened.message_id, case.arrived.seq)
-            return Said(opened.text, changes=first)
-    return Said(opened.text)
+            return Said(_whole(opened.text), changes=first)
+    return Said(_whole(opened.text))
+
+
+def _whole(text: str) -> str:
+    """The text without half characters (lone surrogates), which JSON can carry and no store can keep."""
+    return text.encode("utf-16-le", "surrogatepass").decode("utf-16-le", "replace")
 
 
 def _moved(conn: Connection, arrived: Arrived, opened: Opened) -> None:

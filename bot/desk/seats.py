@@ -74,6 +74,5 @@ def _in_group(conn: Connection, channel: str, name: str, group: int) -> Sitting:
             user = one.id
             people.know(conn, one.id, channel, user)
         users[one.name] = user
-    if people.chat_of(conn, channel, -group) is None:
-        people.add_chat(conn, channel, -group, group=group)
-    return Sitting(name, users[members[0].name], -group, private=False, members=users)
+    chat = people.group_chat(conn, group, channel) or people.add_chat(conn, channel, -group, group=group)
+    return Sitting(name, users[members[0].name], chat.platform, private=False, members=users)

@@ -6,10 +6,10 @@ from typing import Final
 
 from sqlalchemy import Connection, select
 
-from bot.store import acts, people, progress
+from bot.store import acts, people, plans, progress
 from bot.store.progress import Folding
 from bot.store.shapes import ask_of, noun_of, target_of
-from bot.store.tables import day_plan, hold, lifter, pending, plan, target
+from bot.store.tables import day_plan, hold, lifter, pending, target
 from core.flow.day import session_day
 from core.model.book import Book, Hold, Pending
 from core.model.lifter import Lifter
@@ -31,14 +31,13 @@ class Edited:
 def load(conn: Connection, who: int, now: datetime, folding: Folding, edited: Edited | None = None) -> Book:
     """The book of a lifter at ``now``. For an edit: as of its day, with the acts of its message, however old."""
     body = conn.execute(select(lifter.c.body).where(lifter.c.person == who)).scalar_one()
-    weekly = conn.execute(select(plan.c.body).where(plan.c.person == who)).scalar()
     profile = people.profile(conn, who)
     at = now if edited is None else edited.at
     since = at.astimezone(profile.zone).date() - RECENT
     book = Book(
         profile=profile,
         lifter=noun_of(Lifter, body),
-        plan=noun_of(Plan, weekly) if weekly else Plan(),
+        plan=plans.weekly(conn, who),
         kept=acts.kept_since(conn, who, since, edited.number if edited else None),
         pending=_pending(conn, who),
         hold=_hold(conn, who),

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Final, Literal
 
-from sqlalchemy import Connection, func, select, update
+from sqlalchemy import Connection, func, insert, select, update
 
 from bot.ports import RawUpdate
 from bot.store.tables import inbox
@@ -45,6 +45,23 @@ def keep(conn: Connection, batch: Sequence[RawUpdate], now: datetime) -> int:
         for raw in batch
     ]
     return put_new(conn, inbox, rows)
+
+
+def keep_worked(conn: Connection, raw: RawUpdate, received_at: datetime, message_id: int, reader: str) -> int:
+    """Put a message into the past, as one that came in and was worked then. Gives back its number."""
+    values = {
+        "channel": raw.channel,
+        "update_id": raw.update_id,
+        "chat": raw.chat,
+        "body": raw.body,
+        "received": received_at,
+        "state": "done",
+        "attempts": 0,
+        "message_id": message_id,
+        "reader": reader,
+    }
+    number: int = conn.execute(insert(inbox).values(**values).returning(inbox.c.seq)).scalar_one()
+    return number
 
 
 def waiting_lanes(conn: Connection) -> list[Lane]:

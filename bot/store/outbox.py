@@ -93,6 +93,12 @@ def assign(conn: Connection, reach: Reach) -> None:
             conn.execute(update(outbox).where(waiting, outbox.c.person == who).values(chat=found))
 
 
+def drop_stale(conn: Connection, before: datetime) -> None:
+    """A prompt made before that moment announces what is over: it is not sent any more."""
+    stale = (outbox.c.state == "queued", outbox.c.kind == "prompt", outbox.c.made < before)
+    conn.execute(update(outbox).where(*stale).values(state="dead"))
+
+
 def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> list[Queued]:
     """The next message of each chat that waits, most urgent kind first, then oldest; a later one waits its turn.
 

@@ -23,9 +23,9 @@ def carry_out(conn: Connection, cause: Cause, outcome: Outcome, *, edit: bool = 
         touched |= acts.supersede(conn, cause)
         conn.execute(delete(note).where(note.c.message == cause.number))
         conn.execute(delete(pending).where(pending.c.person == cause.person, pending.c.message == cause.number))
-    touched |= acts.keep(conn, cause, outcome.keep)
     for one in outcome.replace:
         touched |= acts.replace(conn, cause, one.id, one.act)
+    touched |= acts.keep(conn, cause, outcome.keep)
     for text in outcome.notes:
         values = {"person": cause.person, "message": cause.number, "at": cause.at, "text": text}
         conn.execute(insert(note).values(**values))

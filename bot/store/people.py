@@ -186,7 +186,7 @@ def chat_of(conn: Connection, channel: str, platform: int) -> Chat | None:
         before = select(chat).join(chat_alias, chat_alias.c.chat == chat.c.id)
         before = before.where(chat_alias.c.channel == channel, chat_alias.c.platform == platform)
         row = conn.execute(before).one_or_none()
-    return Chat(row.id, row.channel, row.platform, row.person, row.crew, bool(row.active)) if row else None
+    return _chat(row) if row else None
 
 
 def is_reached(conn: Connection, who: int) -> bool:
@@ -250,6 +250,13 @@ def groups(conn: Connection) -> list[tuple[int, str]]:
     return [(row.id, row.name) for row in conn.execute(select(crew.c.id, crew.c.name).order_by(crew.c.id))]
 
 
+def group_chat(conn: Connection, group: int, channel: str) -> Chat | None:
+    """The group's chat in a channel."""
+    query = select(chat).where(chat.c.crew == group, chat.c.channel == channel).order_by(chat.c.id).limit(1)
+    row = conn.execute(query).one_or_none()
+    return _chat(row) if row else None
+
+
 def members(conn: Connection, group: int) -> list[Person]:
     """Who takes part, in the order of joining the service."""
     query = _people().join(member, member.c.person == person.c.id).where(member.c.crew == group)
@@ -268,3 +275,7 @@ def _people() -> Select[Any]:
 
 def _person(row: Any) -> Person:
     return Person(row.id, row.name, bool(row.coaches), bool(row.lifts), row.coach, row.zone)
+
+
+def _chat(row: Any) -> Chat:
+    return Chat(row.id, row.channel, row.platform, row.person, row.crew, bool(row.active))

@@ -11,10 +11,11 @@ from statistics import median
 
 from sqlalchemy import Connection, or_, select, update
 
+from bot.store import plans
 from bot.store.acts import Touched
 from bot.store.history import sessions
 from bot.store.shapes import noun_of, noun_text
-from bot.store.tables import act, lifter, plan, progress, trained
+from bot.store.tables import act, lifter, progress, trained
 from bot.store.upsert import put, put_new
 from core.model.lifter import Lifter
 from core.model.plan import Plan
@@ -146,8 +147,7 @@ def _past(
     """The days with what was so on them; what is not kept of a day yet is now as it is."""
     body = noun_of(Lifter, conn.execute(select(lifter.c.body).where(lifter.c.person == who)).scalar_one())
     body = replace(body, aches=(), kit=None)  # folding looks at the body, not at its aches or its gym
-    weekly = conn.execute(select(plan.c.body).where(plan.c.person == who)).scalar()
-    planned = noun_of(Plan, weekly) if weekly else Plan()
+    planned = plans.weekly(conn, who)
     query = select(trained).where(trained.c.person == who, trained.c.exercise.in_(sorted(days)))
     kept = {(row.exercise, row.on): row for row in conn.execute(query)} if days else {}
     fresh: list[dict[str, object]] = []

@@ -1,0 +1,19 @@
+"""The coach's plan of a lifter at rest: the week that repeats."""
+
+from sqlalchemy import Connection, select
+
+from bot.store.shapes import noun_of, noun_text
+from bot.store.tables import plan
+from bot.store.upsert import put
+from core.model.plan import Plan
+
+
+def weekly(conn: Connection, who: int) -> Plan:
+    """The plan in force; without days when nothing is planned."""
+    body = conn.execute(select(plan.c.body).where(plan.c.person == who)).scalar()
+    return noun_of(Plan, body) if body else Plan()
+
+
+def set_weekly(conn: Connection, who: int, wanted: Plan) -> None:
+    """This plan is in force from now on."""
+    put(conn, plan, person=who, body=noun_text(wanted))
