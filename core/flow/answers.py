@@ -43,7 +43,8 @@ UNITS: Final[Mapping[str, Unit | None]] = {
 
 _ORDINAL: Final = re.compile(r"(?:(?:the|number|no\.?|option|#|answer) ?)*(\w+)(?: one| option)?[.)]?")
 _LOAD: Final = re.compile(
-    r"(?:(?:at|with|about|it was|was|@|the) ?)*(\d{1,4}(?:[.,]\d+)?) ?([a-z]*)(?: (each|per hand|a hand|in each hand))?"
+    r"(?:(?:at|with|about|it was|was|@|the) ?)*(\d{1,4}(?:[.,]\d+)?) ?"
+    rf"({'|'.join(UNITS)})(?: ?(each|per hand|a hand|in each hand))?"
 )
 _COUNT: Final = re.compile(r"(?:(?:it was|was|did|i did|for|x) ?)*(\d{1,3})(?: ?(?:reps?|times|repetitions))?")
 _BODY: Final = frozenset({"bodyweight", "body weight", "bw", "just me", "just my body", "no weight", "none", "nothing"})
@@ -127,7 +128,7 @@ def _by_load(question: Question, words: str) -> tuple[Act, ...] | None:
     if question.pending.ask.about != "load" or not question.pending.ask.options:
         return None
     found = _LOAD.fullmatch(words)
-    if words not in _BODY and (found is None or found[2] not in UNITS):
+    if words not in _BODY and found is None:
         return None
 
     def loaded(act: SetAct) -> SetAct:
@@ -184,7 +185,7 @@ def _could_be(question: Question, words: str) -> bool:
     about = question.pending.ask.about
     if about == "load":
         found = _LOAD.fullmatch(words)
-        return words in _BODY or (found is not None and found[2] in UNITS)
+        return words in _BODY or found is not None
     if about == "reps":
         return _COUNT.fullmatch(words) is not None
     return about == "exercise" and not any(char.isdigit() for char in words)

@@ -5,6 +5,7 @@ from datetime import date, datetime
 
 from core.flow import day
 from core.flow.scene import Adviser, Scene
+from core.flow.targets import renewed
 from core.model.acts import AcheAct, SetAct
 from core.model.book import Book, Incoming, Kept
 
@@ -14,11 +15,13 @@ def of_message(incoming: Incoming, book: Book, now: datetime, adviser: Adviser) 
     on = day.session_day(book, now)
     before = _of(book, incoming.number) if incoming.edit else ()
     at = before[0].at if before else now
-    return Scene(
-        book=_without(book, before),
+    then = day.session_day(replace(book, kept=_earlier(book, incoming.number)), at) if before else on
+    scene = Scene(
+        book=replace(book, kept=tuple(kept for kept in book.kept if kept not in before)),
         now=now,
         at=at,
-        on=day.session_day(replace(book, kept=_earlier(book, incoming.number)), at) if before else on,
+        on=then,
+        live=then == on,
         message=incoming.number,
         came=incoming.number,
         adviser=adviser,
@@ -26,6 +29,7 @@ def of_message(incoming: Incoming, book: Book, now: datetime, adviser: Adviser) 
         words=incoming.text,
         gone=tuple(kept.act for kept in before if isinstance(kept.act, SetAct)),
     )
+    return _without_aches(scene, before)
 
 
 def of_clock(on: date | None, book: Book, now: datetime, adviser: Adviser) -> Scene:
@@ -44,13 +48,12 @@ def _earlier(book: Book, message: int) -> tuple[Kept, ...]:
     return tuple(kept for kept in book.kept if kept.message < message)
 
 
-def _without(book: Book, gone: tuple[Kept, ...]) -> Book:
-    """The book without these acts, and without the aches that they told of."""
-    ids = {kept.id for kept in gone}
+def _without_aches(scene: Scene, gone: tuple[Kept, ...]) -> Scene:
+    """Without the aches that these acts told of, and with the targets made anew that they had eased."""
     told = {(kept.act.where, kept.act.side, kept.on) for kept in gone if isinstance(kept.act, AcheAct)}
-    aches = tuple(ache for ache in book.lifter.aches if (ache.where, ache.side, ache.on) not in told)
-    return replace(
-        book,
-        kept=tuple(kept for kept in book.kept if kept.id not in ids),
-        lifter=replace(book.lifter, aches=aches),
-    )
+    if not told:
+        return scene
+    lifter = scene.book.lifter
+    aches = tuple(ache for ache in lifter.aches if (ache.where, ache.side, ache.on) not in told)
+    scene = scene.makes(replace(lifter, aches=aches))
+    return scene if scene.book.hold else renewed(scene, tuple(scene.book.targets))

@@ -33,7 +33,9 @@ def sets(scene: Scene, acts: Sequence[SetAct]) -> Scene:
 
 def _kept(scene: Scene, exercise: str, some: Sequence[SetAct], on: date) -> Scene:
     if on == scene.on:
-        scene = opened(scene, exercise).plans(AgendaChange("recap", on, scene.now + SILENCE))
+        scene = opened(scene, exercise)
+    if on == scene.on and scene.live:
+        scene = scene.plans(AgendaChange("recap", on, scene.now + SILENCE))
     for one in some:
         scene = scene.keeps(replace(one, day=0), on)
     return scene.plans(AgendaChange("missed", on, None))

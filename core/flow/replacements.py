@@ -21,7 +21,7 @@ _NEEDS: Final[Mapping[str, Callable[[Kit], bool]]] = {
     "bar": lambda kit: kit.bar_kg is not None,
     "light_bar": lambda kit: kit.bar_kg is not None,
     "landmine": lambda kit: kit.bar_kg is not None,
-    "plates": lambda kit: bool(kit.plates_kg),
+    "plates": lambda kit: bool(kit.plates_kg) or kit.stack_step_kg is not None,
     "dumbbell": lambda kit: bool(kit.dumbbells_kg),
     "bell": lambda kit: bool(kit.kettlebells_kg or kit.dumbbells_kg),
     "stack": lambda kit: kit.stack_step_kg is not None,

@@ -57,6 +57,8 @@ class Scene:
     came: int
     adviser: Adviser
     edited: bool = False
+    live: bool = True
+    """The session's day is today. An edit of an older message mends that day and asks nothing of this one."""
     serial: int = 0
     """How many acts this pass has kept so far, those changed again included; gives the unstored ones their ids."""
     sure: bool = False

@@ -68,7 +68,7 @@ def _followed(scene: Scene, acts: Sequence[Act], *, asks: bool) -> Scene:
     if Finish in kinds:
         return course.closed(scene)
     asked = asks or any(isinstance(fact, EraseAsked | Offered) for fact in scene.facts)
-    if asked or not _is_about_today(acts):
+    if asked or not scene.live or not _is_about_today(acts):
         return scene
     return course.standing(scene)
 

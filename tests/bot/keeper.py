@@ -17,6 +17,15 @@ from core.model.target import Session, Target
 REACHES_BACK = timedelta(days=8)
 
 
+@dataclass(frozen=True, slots=True)
+class Change:
+    """What a message changed of another one's act."""
+
+    by: int
+    before: Kept
+    after: Kept | None
+
+
 @dataclass(slots=True)
 class Keeper:
     """One lifter's book, and what a store holds beside it: old targets, changed days, the agenda, the notes."""
@@ -28,6 +37,7 @@ class Keeper:
     agenda: dict[tuple[str, date], datetime] = field(default_factory=dict)
     notes: list[str] = field(default_factory=list)
     everything: list[Kept] = field(default_factory=list)
+    changed: list["Change"] = field(default_factory=list)
     next_id: int = 1
 
     def at(self, now: datetime) -> Book:
@@ -54,13 +64,22 @@ class Keeper:
             folded[exercise] = dump(absorb(progress, book.lifter, aim_of(book, on, exercise), session))
         return folded
 
+    def reopen(self, message: int) -> None:
+        """Before a message is read anew: what it had changed of other messages stands as before."""
+        for one in reversed([one for one in self.changed if one.by == message]):
+            if one.after is None:
+                self._insert(one.before)
+            else:
+                self.everything = [one.before if kept == one.after else kept for kept in self.everything]
+        self.changed = [one for one in self.changed if one.by != message]
+
     def apply(self, outcome: Outcome, incoming: Incoming | None, now: datetime) -> None:
         """Carry out an outcome."""
         number = incoming.number if incoming else 0
         if incoming is not None and incoming.edit:
             self.everything = [one for one in self.everything if one.message != number]
         for one in outcome.replace:
-            self._replace(one.id, one.act)
+            self._replace(one.id, one.act, number)
         for keep in outcome.keep:
             self._keep(keep, number, now)
         for given in outcome.given:
@@ -77,14 +96,19 @@ class Keeper:
         lifter, hold = outcome.lifter or book.lifter, outcome.hold or book.hold
         self.book = replace(book, pending=pending, lifter=lifter, hold=hold)
 
-    def _replace(self, key: int, act: Act | None) -> None:
-        assert any(one.id == key for one in self.everything), f"no such act: {key}"
-        changed = [replace(one, act=act) if one.id == key and act is not None else one for one in self.everything]
-        self.everything = [one for one in changed if one.id != key or act is not None]
+    def _replace(self, key: int, act: Act | None, number: int) -> None:
+        before = next(one for one in self.everything if one.id == key)
+        after = None if act is None else replace(before, act=act)
+        self.changed.append(Change(number, before, after))
+        stands = [] if after is None else [after]
+        at = self.everything.index(before)
+        self.everything = [*self.everything[:at], *stands, *self.everything[at + 1 :]]
 
     def _keep(self, keep: Keep, number: int, now: datetime) -> None:
         message = number if keep.message is None else keep.message
-        new = Kept(self.next_id, keep.act, keep.on, now, message)
+        self._insert(Kept(self.next_id, keep.act, keep.on, now, message))
         self.next_id += 1
-        before = [one for one in self.everything if one.message <= message]
-        self.everything = [*before, new, *(one for one in self.everything if one.message > message)]
+
+    def _insert(self, new: Kept) -> None:
+        before = [one for one in self.everything if (one.message, one.id) <= (new.message, new.id)]
+        self.everything = [*before, new, *(one for one in self.everything if one not in before)]

@@ -70,7 +70,9 @@ class Talk:
 
     def _incoming(self, entry: Entry) -> Incoming:
         if entry.head.startswith("edit"):
-            return Incoming(int(entry.head.split()[1]), entry.text, edit=True)
+            number = int(entry.head.split()[1])
+            self.keeper.reopen(number)
+            return Incoming(number, entry.text, edit=True)
         self.sent += 1
         if entry.head == "press":
             data = {button.label: button.data for button in self.buttons}[entry.text]
