@@ -101,13 +101,15 @@ def prompt_on(profile: Profile, on: date, at: time) -> AgendaChange:
 
 
 def replanned(profile: Profile, days: Iterable[DayPlan], after: datetime) -> tuple[AgendaChange, ...]:
-    """Prompts that follow one-off changes of days: set where there is a session now, cancelled where there is none."""
+    """Prompts that follow one-off changes of days: set where there is a session now, cancelled where there is none.
+
+    A moved session that is missed too is not asked about: one kind question, never two.
+    """
     rows = []
     for one in days:
         day = one.plan.on(one.on.weekday())
         row = prompt_on(profile, one.on, day.at) if day else AgendaChange("prompt", one.on, None)
         rows.append(row if row.due is None or row.due > after else AgendaChange("prompt", one.on, None))
-        rows += [missed_for(profile, one.on)] if day else []
     return tuple(rows)
 
 

@@ -26,6 +26,9 @@ PRESSES: Final[Mapping[str, Move]] = {
 }
 """The last letter of a prompt's button data."""
 
+MOVES: Final[Mapping[str, Move]] = {move: move for move in PRESSES.values()}
+"""The same answers by the name of the phrase that says them."""
+
 WEEK: Final = 7
 
 

@@ -5,7 +5,24 @@ import unicodedata
 from collections.abc import Mapping
 from typing import Final, Literal
 
-Phrase = Literal["start", "help", "why", "undo", "where", "hello", "thanks", "fine", "later", "well_again"]
+Phrase = Literal[
+    "start",
+    "help",
+    "why",
+    "undo",
+    "where",
+    "hello",
+    "thanks",
+    "fine",
+    "later",
+    "well_again",
+    "moved",
+    "off",
+    "travelling",
+    "did",
+    "today",
+    "let_go",
+]
 Shape = Literal["empty", "emoji", "script", "noise", "words"]
 
 PHRASES: Final[Mapping[Phrase, tuple[str, ...]]] = {
@@ -21,6 +38,12 @@ PHRASES: Final[Mapping[Phrase, tuple[str, ...]]] = {
     "fine": ("ok", "okay", "k", "right", "got it", "sure", "alright", "great", "good", "cool", "nice", "will do", "yep",
              "yes", "no", "nope", "perfect"),
     "later": ("brb", "one sec", "one moment", "wait", "hold on", "back in a bit"),
+    "moved": ("moved to tomorrow", "move to tomorrow", "move it to tomorrow", "moved", "move it", "tomorrow instead"),
+    "off": ("not today", "no training today", "not training today", "cant make it today", "skip today", "day off"),
+    "travelling": ("travelling", "traveling", "im travelling", "im traveling", "travelling today", "on the road"),
+    "did": ("did it, will write it", "did it will write it", "did it", "i did it"),
+    "today": ("moved to today", "move to today", "today instead"),
+    "let_go": ("let it go", "never mind", "forget it"),
     "well_again": ("im fine now", "i am fine now", "its fine now", "it is fine now", "all good now", "all fine now",
                    "im ok now", "i am ok now", "im okay now", "it passed", "its gone", "it is gone", "feeling fine now",
                    "feel fine now", "i feel fine", "im fine", "i am fine", "feeling better", "im better now",

@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import Final
 
 from core.evidence.sources import SOURCES
-from core.flow import course, day, mends
+from core.flow import calendar, course, day, mends
 from core.flow.phrases import Phrase, phrase_of, shape_of
 from core.flow.scene import Scene
 from core.flow.targets import opened
@@ -32,6 +32,8 @@ def phrase(scene: Scene, text: str) -> Scene | None:
         return None
     if said in _PLAIN:
         return scene.says(Told(_PLAIN[said]))
+    if said in calendar.MOVES:
+        return calendar.said(scene, calendar.MOVES[said])
     return _ANSWERS[said](scene)
 
 
