@@ -143,11 +143,12 @@ _ROWS: Final = (
     _n("challenge.beyond_z", 3.0, "sd", (2.5, 5.0), "derived", "judgement", "a report further than this off its forecast waits for the coach's word"),
     _n("challenge.beyond_reps", 3.0, "reps", (2.0, 6.0), "derived", "judgement", "and at least this many repetitions above it"),
     _n("challenge.short_z", 1.5, "sd", (0.5, 3.0), "derived", "judgement", "short by more than this without a word on reserve was not ended where asked"),
-    _n("challenge.otherwise_share", 0.5, "1", (0.0, 0.9), "derived", "judgement", "worth of every set done, but not as asked"),
+    _n("challenge.otherwise_share", 0.75, "1", (0.0, 0.9), "derived", "judgement", "worth of every set done, but not as asked"),
     _n("challenge.exercise_week", 3, "1", (1, 7), "derived", "judgement", "chances of one exercise in a week"),
     _n("challenge.off_week", 1, "1", (0, 3), "derived", "judgement", "sessions a week that may be called off beforehand at no cost"),
     _n("challenge.kept_share", 0.5, "1", (0.3, 1.0), "derived", "judgement", "share of a session's exercises begun that makes it kept"),
     _n("challenge.least_sessions", 2, "sessions", (1, 6), "derived", "judgement", "chances worth this many sessions are needed for a place"),
+    _n("challenge.weeks", 6, "weeks", (1, 26), "derived", "judgement", "length when unsaid, and the bounds of a said one"),
     _n("challenge.live_minutes", 10, "min", (2, 30), "derived", "judgement", "a session told over at least this long was told while it happened"),
 )
 # fmt: on

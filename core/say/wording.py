@@ -4,13 +4,14 @@ from collections.abc import Mapping
 from typing import Final
 
 from core.say.english import ENGLISH
+from core.say.english_group import ENGLISH_GROUP
 
 Template = str | tuple[str, str]
 """The words with their slots; a pair is the form for one and the form for any other number."""
 
 FALLBACK: Final = "en"
 
-LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {FALLBACK: ENGLISH}
+LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {FALLBACK: {**ENGLISH, **ENGLISH_GROUP}}
 """Every language has the same keys and slots as the first one (a test sees to it)."""
 
 

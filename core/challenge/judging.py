@@ -1,0 +1,94 @@
+"""What became of a target, and could the report be believed? The comparing of sets with targets is handed in.
+
+Knows no points. A report is held against the forecast that was made before it.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from core.evidence.numbers import value
+from core.model.acts import SetAct
+from core.model.challenge import Result
+from core.model.target import Forecast, Target, TargetSet
+from core.model.working import count_of, working_sets
+
+AsAsked = Callable[[SetAct, TargetSet, float], bool]
+"""Whether a set is what was asked: at least so many repetitions, the reserve, the load, the tempo, the range, clean."""
+
+
+@dataclass(frozen=True, slots=True)
+class Surprise:
+    """How far a session's report lies off its forecast, in sd.
+
+    ``above``: of the set furthest above, among those that are above by repetitions enough to matter; 0 if there is
+    none. ``below``: how far all sets lie below on average; 0 or less when they don't.
+    """
+
+    above: float = 0.0
+    below: float = 0.0
+
+
+def considered(target: Target, sets: tuple[SetAct, ...]) -> tuple[TargetSet, ...]:
+    """The sets to be forecast: those that were asked, as they were done (load, reserve said, repetitions)."""
+    pairs = zip(working_sets(sets), target.sets, strict=False)
+    return tuple(_as_done(act, wanted) for act, wanted in pairs)
+
+
+def _as_done(act: SetAct, wanted: TargetSet) -> TargetSet:
+    count = int(count_of(act) or 0)
+    rir = 0.0 if act.failed else act.rir
+    return replace(
+        wanted,
+        load=act.load if act.load is not None else wanted.load,
+        reps=(count, count),
+        rir=wanted.rir if rir is None else rir,
+        tempo=act.tempo or wanted.tempo,
+        range=act.range or wanted.range,
+    )
+
+
+def surprise(sets: tuple[SetAct, ...], forecast: tuple[Forecast, ...]) -> Surprise:
+    """How far the sets lie off a forecast of ``considered`` sets."""
+    off = [
+        (count_of(act) or 0.0, seen.reps, max(seen.sd, 1e-6))
+        for act, seen in zip(working_sets(sets), forecast, strict=False)
+    ]
+    if not off:
+        return Surprise()
+    above = [(count - reps) / sd for count, reps, sd in off if count - reps >= value("challenge.beyond_reps")]
+    below = sum((reps - count) / sd for count, reps, sd in off) / len(off)
+    return Surprise(max(above, default=0.0), below)
+
+
+def beyond_belief(seen: Surprise) -> bool:
+    """Whether the forecast finds it beyond belief, so that it waits for the coach's word."""
+    return seen.above > value("challenge.beyond_z")
+
+
+def result_of(target: Target, sets: tuple[SetAct, ...], as_asked: AsAsked, seen: Surprise) -> Result:
+    """What became of the target."""
+    work = working_sets(sets)
+    if not work:
+        return "none"
+    pairs = list(zip(work, target.sets, strict=False))
+    if len(work) < len(target.sets) or not pairs:
+        return "part"
+    if all(as_asked(act, wanted, wanted.reps[0]) for act, wanted in pairs):
+        return "met"
+    bare = [(replace(act, rir=None, failed=False), wanted) for act, wanted in pairs]
+    if not all(as_asked(act, wanted, 0.0) for act, wanted in bare):
+        return "otherwise"
+    if any(_slack(act, wanted, seen) for act, wanted in pairs):
+        return "otherwise"
+    return "stopped" if all(as_asked(act, wanted, 0.0) for act, wanted in pairs) else "pushed"
+
+
+def _slack(act: SetAct, wanted: TargetSet, seen: Surprise) -> bool:
+    """Short of the low end with more left than asked: as said, or as the forecast makes of it when nothing is said."""
+    if (count_of(act) or 0.0) >= wanted.reps[0]:
+        return False
+    rir = 0.0 if act.failed else act.rir
+    if rir is None:
+        return seen.below > value("challenge.short_z")
+    asked = wanted.rir if wanted.rir is not None else 0.0
+    return rir > asked + value("effort.half") or seen.below > value("challenge.beyond_z")

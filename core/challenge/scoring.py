@@ -1,0 +1,244 @@
+"""How points are given: a table of rows, each with a plain sentence and its reason. The first row that fits decides.
+
+A planned session is worth one when it is kept, and one more that its exercises share evenly, so that many small
+exercises bring no more than few, and nobody's strength, kit or years of training enter. Knows no forecast and no store.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Final, Generic, TypeVar, get_args
+
+from core.evidence.numbers import value
+from core.model.challenge import Attempt, DayDone
+from core.model.quantities import Way
+
+T = TypeVar("T")
+WAYS: Final = frozenset(get_args(Way))
+
+
+@dataclass(frozen=True, slots=True)
+class Row(Generic[T]):
+    """One row of the scoring. ``share`` is the part of the chance's worth that is earned; None: it is no chance."""
+
+    id: str
+    sentence: str
+    reason: str
+    fits: Callable[[T], bool]
+    share: Callable[[], float] | None
+
+
+def full() -> float:
+    """All of it."""
+    return 1.0
+
+
+def nothing() -> float:
+    """None of it."""
+    return 0.0
+
+
+def most() -> float:
+    """What doing every set is worth, when it was not as asked."""
+    return value("challenge.otherwise_share")
+
+
+def _done(attempt: Attempt) -> bool:
+    return attempt.result in ("met", "stopped", "pushed")
+
+
+EXERCISE: Final[tuple[Row[Attempt], ...]] = (
+    Row(
+        "exercise.stop",
+        "An exercise that the service took off for the day is no chance.",
+        "Nobody should train against an ache for points.",
+        lambda one: one.way == "stop",
+        None,
+    ),
+    Row(
+        "exercise.ache",
+        "Where something aches, what was not done as asked is no chance.",
+        "An ache costs nothing, and need not be hidden.",
+        lambda one: one.ached and not _done(one),
+        None,
+    ),
+    Row(
+        "exercise.waits",
+        "A report that the forecast finds beyond belief counts once the coach says yes.",
+        "Points are for what was done; the coach knows the lifter, the forecast only the numbers.",
+        lambda one: one.word == "waits",
+        nothing,
+    ),
+    Row(
+        "exercise.refused",
+        "A report that the coach did not let stand brings nothing.",
+        "The coach's word settles it.",
+        lambda one: one.word == "no",
+        nothing,
+    ),
+    Row(
+        "exercise.step",
+        "A met target in which one way went up is a step, worth the same whichever way it was.",
+        "More repetitions, slower, further, less rest, cleaner or heavier: each is what was open to that lifter.",
+        lambda one: one.result == "met" and one.way in WAYS,
+        full,
+    ),
+    Row(
+        "exercise.kept",
+        "A met target that asked for the same or for less counts as much as a step.",
+        "After years of training there are fewer steps to make; doing what was asked is open to all.",
+        lambda one: one.result == "met",
+        full,
+    ),
+    Row(
+        "exercise.stopped",
+        "Every set, each ended at the reserve that was asked, counts in full also when repetitions were short.",
+        "Stopping where it was asked is doing as asked, and leaves nothing to be won by a repetition in words only.",
+        lambda one: one.result == "stopped",
+        full,
+    ),
+    Row(
+        "exercise.pushed",
+        "Every set, with less in reserve than was asked, counts as much as one that was stopped, and no more.",
+        "Going closer to the limit than asked must not pay.",
+        lambda one: one.result == "pushed",
+        full,
+    ),
+    Row(
+        "exercise.otherwise",
+        "Every set, but loose, lighter or with more left than asked, counts three quarters and is no step.",
+        "The work was done; the step was not. Saying so costs little, so that it is said.",
+        lambda one: one.result == "otherwise",
+        most,
+    ),
+    Row(
+        "exercise.part",
+        "An exercise with sets left out brings nothing.",
+        "Otherwise one set of everything would do.",
+        lambda one: one.result == "part",
+        nothing,
+    ),
+    Row(
+        "exercise.none",
+        "An exercise that was not done brings nothing.",
+        "It was a chance, and was let go.",
+        lambda _: True,
+        nothing,
+    ),
+)
+
+
+def _touched(day: DayDone) -> float:
+    """The share of the day's exercises that were at least begun; those that were off do not count."""
+    on = [one for one in day.attempts if one.way != "stop"]
+    return sum(one.result != "none" for one in on) / len(on) if on else 0.0
+
+
+def _kept(day: DayDone) -> bool:
+    return bool(day.attempts) and _touched(day) >= value("challenge.kept_share")
+
+
+SESSION: Final[tuple[Row[DayDone], ...]] = (
+    Row(
+        "session.held",
+        "While targets are held after an alarm, no session is a chance.",
+        "Getting well is no contest.",
+        lambda day: day.held,
+        None,
+    ),
+    Row(
+        "session.waits",
+        "A session that was told in one go counts once the coach says yes, for once or from then on.",
+        "What is told while it happens is believed; what is told afterwards as a whole could be anything.",
+        lambda day: day.word == "waits" and _kept(day),
+        nothing,
+    ),
+    Row(
+        "session.refused",
+        "A session that the coach did not let stand brings nothing.",
+        "The coach's word settles it.",
+        lambda day: day.word == "no" and _kept(day),
+        nothing,
+    ),
+    Row(
+        "session.kept",
+        "A planned session is kept when half of its exercises or more were begun, on its day or where it was moved to.",
+        "A session moved is a session kept.",
+        _kept,
+        full,
+    ),
+    Row(
+        "session.ache",
+        "A session that an ache cut short or called off is no chance.",
+        "An ache costs nothing, and need not be hidden.",
+        lambda day: any(one.ached for one in day.attempts),
+        None,
+    ),
+    Row(
+        "session.off",
+        "A session called off before it began is no chance, once a week.",
+        "A journey or a cold costs nothing; calling off every week is no way to the top.",
+        lambda day: day.off,
+        None,
+    ),
+    Row(
+        "session.missed",
+        "A planned session that was not kept brings nothing.",
+        "It was a chance, and was let go.",
+        lambda _: True,
+        nothing,
+    ),
+)
+
+BOUNDS: Final[tuple[tuple[str, str, str], ...]] = (
+    (
+        "bound.evenly",
+        "The exercises of a session share one session's worth evenly.",
+        "Nobody gains by many small exercises.",
+    ),
+    (
+        "bound.exercise_week",
+        "One exercise is a chance at most three times a week, the first three.",
+        "Nobody gains by doing the easiest one every day.",
+    ),
+    (
+        "bound.once",
+        "A day counts once for each exercise, however often it is told.",
+        "The same act never counts twice.",
+    ),
+    (
+        "bound.planned",
+        "Only what the coach planned is a chance.",
+        "Extra sessions, real or not, bring nothing.",
+    ),
+    (
+        "bound.hundred",
+        "Points are what was earned of every hundred that could be.",
+        "Two sessions a week or five, from the start or from the third week: the same diligence, the same points.",
+    ),
+    (
+        "bound.joined",
+        "Chances begin the day after joining; pauses and days after leaving hold none; coming back keeps what was.",
+        "Nothing done before is won by joining later, and leaving wipes no slate.",
+    ),
+    (
+        "bound.few",
+        "A place needs as many chances as two full sessions at least.",
+        "One good day is no season.",
+    ),
+    (
+        "bound.ties",
+        "Equal points share a place.",
+        "There is nothing honest to tell them apart by.",
+    ),
+    (
+        "bound.closed",
+        "What is changed after a week's close does not move that week; the coach's word still does.",
+        "A closed week is a closed week.",
+    ),
+)
+"""What holds beside the rows: (id, sentence, reason)."""
+
+
+def row_for(rows: tuple[Row[T], ...], one: T) -> Row[T]:
+    """The first row that fits; the last one always does."""
+    return next(row for row in rows if row.fits(one))

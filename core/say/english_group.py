@@ -1,0 +1,97 @@
+"""English for a group and its challenge: key to template. Nothing here has a slot for a load, a body or a target."""
+
+from collections.abc import Mapping
+from typing import Final
+
+ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
+    # posts
+    "group.open": "{title}: {weeks} weeks, from {first} to {last}.",
+    "group.open.both": (
+        "What counts: the exercises of your own plan done as asked, and the sessions kept. Weight on the bar doesn't."
+    ),
+    "group.open.steps": "What counts: the exercises of your own plan done as asked. Weight on the bar doesn't.",
+    "group.open.sessions": "What counts: the sessions of your own plan kept. Weight on the bar doesn't.",
+    "group.open.points": (
+        "Points are out of a hundred of your own chances: two sessions a week or five, first month or tenth year, it "
+        "is the same race. An ache or a pause costs nothing."
+    ),
+    "group.open.shown": "Shown here: the name you choose, points, sessions kept, the trend. Nothing else.",
+    "group.open.teams": 'Teams: {list}. Say which with your join, as in "join {team}".',
+    "group.open.join": 'Press join, or write "join" to me. "join as NAME" for another name; "leave" ends it.',
+    "group.open.door": "Not with a coach here? Begin at {link}",
+    "group.button.join": "join",
+    "group.button.join.team": "join {team}",
+    "group.table": "{title}, week {week} of {weeks}.",
+    "group.table.closed": "{title}: week {week} of {weeks} is closed.",
+    "group.line": "{place}. {name}: {points}{kept}{trend}",
+    "group.line.new": "{name}: no place yet{kept}",
+    "group.line.points": ("{n} point", "{n} points"),
+    "group.line.kept": (", {n} of {planned} sessions", ", {n} of {planned} sessions"),
+    "group.line.up": ", up {n}",
+    "group.line.down": ", down {n}",
+    "group.line.even": ", as last week",
+    "group.teams": "Teams: {list}.",
+    "group.team": "{team} {points}",
+    "group.steps": "Steps this week: {list}.",
+    "group.steps.one": "{name} ({ways})",
+    "group.way.form": "cleaner form",
+    "group.way.reps": "more repetitions",
+    "group.way.tempo": "slower",
+    "group.way.range": "more range",
+    "group.way.rest": "less rest",
+    "group.way.load": "heavier",
+    "group.none": "Nobody has a place yet.",
+    "group.final": "{title} is over.",
+    "group.final.first": ("First: {list}, with {points}.", "First, together: {list}, with {points}."),
+    "group.final.team": ("First team: {list}.", "First teams, together: {list}."),
+    "group.final.kept": "All together: {n} of {planned} sessions kept.",
+    "group.final.picture": "{title}: points of a hundred",
+    # answers
+    "group.joined": "{name} is in. Counting starts tomorrow.",
+    "group.joined.early": "{name} is in. Counting starts on {day}.",
+    "group.joined.again": "{name}, you are in already.",
+    "group.named": "Shown as {name} from now on.",
+    "group.name.taken": 'Somebody here is shown as {name} already. Choose another: "join as NAME".',
+    "group.name.long": "That name is too long to show. Up to {most} characters, please.",
+    "group.left": "{name} is out. Coming back keeps what was.",
+    "group.left.not": "You aren't in, so there is nothing to leave.",
+    "group.paused": '{name} pauses from tomorrow. "back" ends the pause.',
+    "group.back": "{name} is back from tomorrow.",
+    "group.pause.not": "No pause is on.",
+    "group.none.open": "No challenge is open here.",
+    "group.team.which": "Which team? {list}",
+    "group.stranger": "To take part, begin at {link}, then press join again.",
+    "group.stranger.plain": "To take part you need a coach here, or an invitation of theirs.",
+    "group.coach_only": "Only the coach of this group can open or end a challenge.",
+    "group.private": "The rest is for our own chat.",
+    "group.cancelled": "{title} ends here, on the coach's word.",
+    "group.opened": "Opened in {group}.",
+    "group.already": '{title} is still on here, until {last}. "end challenge" ends it.',
+    "group.no_group": "I am in no group of yours yet. Add me to one, then write to me there.",
+    "group.which_group": 'Which group? Write it with "in": {list}',
+    "group.how": (
+        'Like this: challenge "Autumn" for 6 weeks from Monday, steps and sessions, teams Red and Blue. '
+        "All but the first word may be left out."
+    ),
+    "group.past": "That start is past. Today, tomorrow or a later day, please.",
+    "group.weeks": "Between {low} and {high} weeks, please.",
+    # for the coach
+    "group.ask.beyond": (
+        "{title}: {name}'s {exercise} on {day} is far above the forecast. Count it? It was told as {told}."
+    ),
+    "group.ask.told": "{title}: {name} told the whole session of {day} in one go. Count it?",
+    "group.ask.yes": "count it",
+    "group.ask.always": "yes, always for {name}",
+    "group.ask.no": "don't count it",
+    "group.ask.done.yes": "Counted.",
+    "group.ask.done.always": "Counted, and so are {name}'s later ones.",
+    "group.ask.done.no": "Not counted.",
+    "group.ask.old": "That was settled already.",
+    # joining on one's own
+    "group.door.in": (
+        "You are in, {name}, on your own. What you report here only you see; the group sees your name, points and "
+        "sessions of {title}. Chances come from your plan: send it to me as lines, a day and its exercises, like "
+        '"Monday 18:30: goblet squat 3x8-12". This is no medical advice; with an illness, an injury or a pregnancy, '
+        'see a physician before you start. "forget me" erases all of it.'
+    ),
+}

@@ -1,0 +1,152 @@
+"""``python -m tests.sim.season``: is the challenge fair? Simulated members, the real core and scoring, one table.
+
+Points are to follow diligence and nothing else: not strength, sex, body weight, kit or years of training, and not lies.
+"""
+
+import argparse
+import time
+from collections import Counter
+from concurrent.futures import ProcessPoolExecutor
+from dataclasses import dataclass, field
+from functools import partial
+
+import numpy as np
+from scipy.stats import spearmanr
+
+from core.challenge.ledger import chances_of
+from core.challenge.standings import points_of
+from tests.sim.season_life import CHALLENGE, Lived, Manner, inflated, said_yes, season
+from tests.sim.season_people import draw_member
+
+TRUE = ("honest", "misses")
+"""Manners that tell only what happened: the coach says yes to what waited."""
+
+MANNERS = {
+    "honest": Manner(),
+    "inflates": Manner(tell=inflated),
+    "invents": Manner(invents=0.3),
+    "misses": Manner(skips=0.3),
+    "twice": Manner(twice=True),
+    "patient": Manner(invents=0.3, paced=True),
+}
+
+LIARS = (
+    ("reports inflated by 20 %", "inflates", "honest"),
+    ("sessions invented, told in one go", "invents", "misses"),
+    ("every session told twice", "twice", "honest"),
+)
+"""What the liar does, and what the twin does with the same luck: the same, or only what was true of it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """What one member brought: points, the member's nature, how much waited, what became of targets."""
+
+    points: float
+    nature: dict[str, float]
+    diligence: float
+    held: int
+    results: Counter[str] = field(default_factory=Counter)
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Whose season it is: how many members, the seed, and whether diligence differs."""
+
+    members: int
+    seed: int
+    varied: bool = False
+
+
+def line(number: int, group: Group, manner: str) -> Line:
+    """One member's season."""
+    member = draw_member(group.seed, number, varied=group.varied)
+    nature = {
+        "strength": member.strength,
+        "body weight": member.bodyweight,
+        "kit size": float(member.kit),
+        "experience": member.weeks_trained,
+        "sex": float(member.woman),
+    }
+    lived = season(member, number, MANNERS[manner])
+    points = _exact(said_yes(lived) if manner in TRUE else lived)
+    return Line(points, nature, member.diligence, lived.held, Counter(lived.results))
+
+
+def _exact(lived: Lived) -> float:
+    """Points before rounding; the rounded ones are those that are shown."""
+    chances = chances_of(CHALLENGE, lived.record)
+    if points_of(CHALLENGE, chances) is None:
+        return 0.0
+    return 100.0 * sum(one.earned for one in chances) / sum(one.worth for one in chances)
+
+
+def lines(group: Group, manner: str, pool: ProcessPoolExecutor) -> list[Line]:
+    """Every member's season."""
+    return list(pool.map(partial(line, group=group, manner=manner), range(group.members), chunksize=8))
+
+
+def correlation(points: list[float], other: list[float]) -> float:
+    """Rank correlation; ties share their rank."""
+    return float(spearmanr(points, other).statistic)
+
+
+def no_gain(liars: list[Line], twins: list[Line]) -> float:
+    """The share of liars whose shown points, without what waits for the coach, are no more than the twin's."""
+    pairs = zip(liars, twins, strict=True)
+    return float(np.mean([round(liar.points) <= round(twin.points) for liar, twin in pairs]))
+
+
+def gain(liars: list[Line], twins: list[Line]) -> float:
+    """Mean points of the liars beyond the twins'."""
+    return float(np.mean([liar.points - twin.points for liar, twin in zip(liars, twins, strict=True)]))
+
+
+def row(name: str, value: float, goal: str = "", good: bool | None = None) -> str:
+    """One line of the table."""
+    verdict = "" if good is None else "yes" if good else "no"
+    return f"| {name} | {value:.2f} | {goal} | {verdict} |"
+
+
+def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
+    """The whole table."""
+    honest = {manner: lines(group, manner, pool) for manner in TRUE}
+    even = honest["honest"]
+    points = [one.points for one in even]
+    out = ["| measure | value | goal | reached |", "| --- | --- | --- | --- |"]
+    for name in even[0].nature:
+        found = correlation(points, [one.nature[name] for one in even])
+        out.append(row(f"equal diligence: points with {name}", found, "within 0.10 of 0", abs(found) <= 0.1))
+    varied = lines(Group(group.members, group.seed, varied=True), "honest", pool)
+    found = correlation([one.points for one in varied], [one.diligence for one in varied])
+    out.append(row("varied diligence: points with diligence", found, "0.70 or more", found >= 0.7))
+    for name, manner, twin in LIARS:
+        liars = lines(group, manner, pool)
+        share = no_gain(liars, honest[twin])
+        out.append(row(f"{name}: no gain over the honest twin", share, "0.95 or more", share >= 0.95))
+        out.append(row(f"{name}: mean points beyond the twin's", gain(liars, honest[twin])))
+    patient = gain(lines(group, "patient", pool), honest["misses"])
+    out.append(row("sessions invented set by set in real time: mean points beyond the twin's", patient))
+    out.append(row("honest members of whom any report waited", float(np.mean([one.held > 0 for one in even]))))
+    total: Counter[str] = sum((one.results for one in even), Counter())
+    became = ", ".join(f"{name} {count / total.total():.0%}" for name, count in total.most_common())
+    out.append(f"\nWhat became of targets at equal diligence: {became}")
+    out.append(f"Points at equal diligence: mean {np.mean(points):.0f}, sd {np.std(points):.0f}")
+    return out
+
+
+def main() -> None:
+    """Read the options, run, print."""
+    parser = argparse.ArgumentParser(prog="python -m tests.sim.season", description=__doc__)
+    parser.add_argument("--members", type=int, default=400)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--workers", type=int, default=2)
+    given = parser.parse_args()
+    began = time.perf_counter()
+    with ProcessPoolExecutor(given.workers) as pool:
+        print("\n".join(report(Group(given.members, given.seed), pool)))
+    print(f"\n{given.members} members, six weeks, seed {given.seed}, {time.perf_counter() - began:.0f} s")
+
+
+if __name__ == "__main__":
+    main()
