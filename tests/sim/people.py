@@ -176,7 +176,7 @@ def _draw_aim(rng: np.random.Generator, kind: str) -> Aim:
 def _fit(rng: np.random.Generator, truth: Truth, aim: Aim, loads: list[Load]) -> tuple[Load, Aim]:
     """A load near what suits the aim, judged with an error; if the kit has none, the aim bends to the kit."""
     wanted = 0.5 * (aim.reps[0] + aim.reps[1]) + aim.rir + 1.5
-    guess = truth.ln_strength + 0.06 * float(rng.standard_normal())
+    guess = truth.ln_strength + truth.family.start_error * float(rng.standard_normal())
 
     def reps_at(load: Load) -> float:
         return float(truth.family.curve(np.array([truth.system_kg(load) / np.exp(guess)]), truth.k)[0])

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from tests.sim.families import FAMILIES
+from tests.sim.families import FAMILIES, HELD_OUT
 from tests.sim.following import Following, follow
 from tests.sim.forecasting import Scores, calibration, score_person
 from tests.sim.goals import GOALS
@@ -23,23 +23,31 @@ class Sizes:
 
 def run(sizes: Sizes, seed: int, with_core: bool) -> str:
     """Every measure, as text."""
-    scores = Scores()
+    names, held = [family.name for family in FAMILIES], [family.name for family in HELD_OUT]
+    scores, apart = Scores(), Scores()
     for person, own in draw_people(seed, sizes.lifters):
         score_person(person, own, sizes.sessions, scores, with_core)
-    names = [family.name for family in FAMILIES]
+    for person, own in draw_people(seed + 2, max(sizes.lifters // 4, 2), HELD_OUT):
+        score_person(person, own, sizes.sessions, apart, with_core)
     lines = _forecast_lines(scores, ["all", "early", "later", *names], with_core)
+    lines += _forecast_lines(
+        apart, ["all", *held], with_core, "(a*) the same for held-out families: not to be tuned on"
+    )
     if not with_core:
         return "\n".join(lines)
     lines += _chance_lines(scores.chance["all"], "(b) chance of fixed targets")
-    total, by_family = Following(), {name: Following() for name in names}
+    lines += _chance_lines(apart.chance["all"], "(b*) chance of fixed targets, held-out families")
+    total, tallies = Following(), {name: Following() for name in names}
     for person, own in draw_people(seed + 1, sizes.lifters):
-        tally = by_family[person.truth.family.name]
-        follow(person, own, sizes.sessions, tally)
-    for each in by_family.values():
+        follow(person, own, sizes.sessions, tallies[person.truth.family.name])
+    for each in tallies.values():
         _pour(each, total)
+    outside = Following()
+    for person, own in draw_people(seed + 3, max(sizes.lifters // 4, 2), HELD_OUT):
+        follow(person, own, sizes.sessions, outside)
     lines += _chance_lines(total.chance, "(b2) chance of the core's own targets")
-    lines += _follow_lines({"all": total, **by_family})
-    lines += _goal_lines(scores, names, total, sizes.sessions)
+    lines += _follow_lines({"all": total, **tallies, "held-out*": outside})
+    lines += _goal_lines((scores, apart), names, total, sizes.sessions)
     return "\n".join(lines)
 
 
@@ -57,9 +65,11 @@ def _pour(one: Following, total: Following) -> None:
         whole.extend(mine)  # type: ignore[arg-type]
 
 
-def _forecast_lines(scores: Scores, groups: list[str], with_core: bool) -> list[str]:
+def _forecast_lines(
+    scores: Scores, groups: list[str], with_core: bool, title: str = "(a) error of forecasts, repetitions per ten done"
+) -> list[str]:
     who = [name for name, _ in RULES] + (["core"] if with_core else []) + ["oracle"]
-    lines = ["(a) error of forecasts, repetitions per ten done", " " * 10 + "".join(f"{name:>20}" for name in who)]
+    lines = [title, " " * 10 + "".join(f"{name:>20}" for name in who)]
     for group in groups:
         errors = scores.per_ten(group)
         row = f"{group:<10}" + "".join(f"{errors[name]:>20.2f}" for name in who)
@@ -108,10 +118,12 @@ def _follow_lines(groups: dict[str, Following]) -> list[str]:
     return lines
 
 
-def _goal_lines(scores: Scores, names: list[str], total: Following, sessions: int) -> list[str]:
+def _goal_lines(both: tuple[Scores, Scores], names: list[str], total: Following, sessions: int) -> list[str]:
+    scores, apart = both
     _, gap, skill = calibration(scores.chance["all"])
     values = (
-        scores.gap_closed("all"), min(scores.gap_closed(name) for name in names), gap, skill,
+        scores.gap_closed("all"), min(scores.gap_closed(name) for name in names),
+        apart.gap_closed("all"), gap, skill,
         float(np.mean(scores.inside["all"])), total.share_met(), total.how_far(),
         total.steps / total.lifters * 24 / sessions, float(len(total.broken)),
     )  # fmt: skip

@@ -118,11 +118,9 @@ def rep_seconds(truth: Truth, target: TargetSet) -> float:
 
 
 def felt_reserve(truth: Truth, left: Floats, reps: Floats, slant: Floats) -> Floats:
-    """Reserve as felt: low by the bias [2, Halperin 2022], which fades at failure and doubles in long sets."""
-    length = np.where(reps + left > 12.0, 2.0, 1.0)
-    near = np.clip(left / 2.0, 0.0, 1.0)
+    """Reserve as felt: by the family's form, with an error that grows with what is left [2]; failure is known."""
     spread = np.interp(left, FELT_AT, FELT_SD) * np.where(left > 0.0, 1.0, 0.0)
-    felt: Floats = left - truth.bias * near * length + truth.felt_scale * spread * slant
+    felt: Floats = truth.family.felt(left, reps + left, truth.bias) + truth.felt_scale * spread * slant
     return felt
 
 
