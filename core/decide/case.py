@@ -23,6 +23,11 @@ Carries = Callable[[Sets], tuple[float, ...]]
 """Counts carried at the reserve asked for these sets, by an estimate that only rises with better results."""
 
 
+def spare(low: float) -> float:
+    """What must be left over a low end for a step to it: more in longer sets, which vary more."""
+    return value("step.margin") + value("step.margin_share") * low
+
+
 @dataclass(frozen=True, slots=True)
 class Case:
     """See the module's head. ``base`` is the last target in the aim's sets and reserve; empty without a history."""
@@ -43,8 +48,8 @@ class Case:
 
     def fits(self, sets: Sets, margin: float | None = None) -> bool:
         """Whether every set's low end is carried with something to spare."""
-        spare = value("step.margin") if margin is None else margin
-        return all(have >= one.reps[0] + spare for have, one in zip(self.carries(sets), sets, strict=True))
+        pairs = zip(self.carries(sets), sets, strict=True)
+        return all(have >= one.reps[0] + (spare(one.reps[0]) if margin is None else margin) for have, one in pairs)
 
     @property
     def days_off(self) -> int:
@@ -97,7 +102,7 @@ def _base(facts: Facts, aim: Aim, row: Exercise, loads: Shelf, lifter: Lifter) -
         if load is None:
             return ()
         low = one.reps[0]
-        high = max(low, aim.reps[1])
+        high = max(low, one.reps[1], aim.reps[1])
         asked = replace(one, load=load, reps=(low, high), rir=aim.rir)
         rest = one.rest_s if one.rest_s is not None else aim.rest_s
         out.append(bounded(replace(asked, tempo=one.tempo or aim.tempo, rest_s=rest), aim, row))

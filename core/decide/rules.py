@@ -10,7 +10,7 @@ from math import floor
 from typing import Final
 
 from core.decide import ways
-from core.decide.case import Case, Sets
+from core.decide.case import Case, Sets, spare
 from core.decide.kit import hardness, lighter, load_at
 from core.decide.limits import Choice
 from core.evidence.layoff import after
@@ -127,12 +127,13 @@ def _table_less(case: Case) -> Sets:
 
 def _carried_less(case: Case) -> Sets | None:
     """The nearest that is less and carried: lower low ends at the same load, else a lighter load; None if neither."""
-    low = case.aim.reps[0]
+    floors = [min(case.aim.reps[0], one.reps[0]) for one in case.base]
     have = case.carries(case.base)
     lows = [
-        max(low, min(one.reps[0], floor(at - value("step.margin")))) for at, one in zip(have, case.base, strict=True)
+        max(least, min(one.reps[0], floor(at - spare(one.reps[0]))))
+        for least, at, one in zip(floors, have, case.base, strict=True)
     ]
-    lower = tuple(replace(one, reps=(at, max(at, one.reps[1]))) for at, one in zip(lows, case.base, strict=True))
+    lower = tuple(replace(one, reps=(at, one.reps[1])) for at, one in zip(lows, case.base, strict=True))
     if case.fits(lower, 0.0) and any(at < one.reps[0] for at, one in zip(lows, case.base, strict=True)):
         return lower
     first = case.base[0].load
@@ -140,8 +141,10 @@ def _carried_less(case: Case) -> Sets | None:
     if first is None or hard is None:
         return None
     for candidate in lighter(case.loads, hard)[:12]:
-        at_load = load_at(candidate, first)
-        sets = tuple(replace(one, load=at_load, reps=(min(low, one.reps[0]), one.reps[1])) for one in case.base)
+        new = load_at(candidate, first)
+        sets = tuple(
+            replace(one, load=new, reps=(least, one.reps[1])) for least, one in zip(floors, case.base, strict=True)
+        )
         if case.fits(sets, 0.0):
             return sets
     return None

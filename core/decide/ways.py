@@ -23,7 +23,8 @@ def _lows(case: Case, sets: Sets, high: int) -> list[int]:
     """The highest low ends carried with something to spare, not rising from set to set, none over ``high``."""
     found, limit = [], high
     for have in case.carries(sets):
-        limit = min(limit, floor(min(have - value("step.margin"), 1e6) + _TINY))
+        room = (min(have, 1e6) - value("step.margin")) / (1.0 + value("step.margin_share"))
+        limit = min(limit, floor(room + _TINY))
         found.append(limit)
     return found
 
@@ -32,7 +33,7 @@ def _raise_lows(case: Case, high: int) -> Sets | None:
     lows = [max(low, one.reps[0]) for low, one in zip(_lows(case, case.base, high), case.base, strict=True)]
     if all(low == one.reps[0] for low, one in zip(lows, case.base, strict=True)):
         return None
-    return tuple(replace(one, reps=(low, max(high, low))) for low, one in zip(lows, case.base, strict=True))
+    return tuple(replace(one, reps=(low, max(one.reps[1], high))) for low, one in zip(lows, case.base, strict=True))
 
 
 def reps(case: Case) -> Sets | None:

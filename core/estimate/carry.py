@@ -20,7 +20,8 @@ from core.model.target import Aim, TargetSet
 from core.model.working import count_of, working_sets
 
 POSITIONS: Final = 10
-_SHARES: Final = (1.0, 0.6, 0.5, 0.45, 0.4)
+_FIRST: Final = (1.0, 0.6, 0.45, 0.38)
+"""Shares of the first sessions: a mean at first, then the table's share."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +76,7 @@ def carry_after(carry: Carry, sets: tuple[SetAct, ...], day: Day, experience: Ex
             levels.append(levels[-1] if levels else level)
             seen.append(0)
         known = levels[position] + value(f"gain.{experience}") * (seen[position] > 0)
-        share = _SHARES[min(seen[position], len(_SHARES) - 1)]
+        share = max(_FIRST[seen[position]] if seen[position] < len(_FIRST) else 0.0, value("carry.share"))
         levels[position] = known + share * (max(level - known, 0.0) if bound and seen[position] else level - known)
         seen[position] += 1
     return Carry(tuple(levels), tuple(seen))
