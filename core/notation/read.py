@@ -5,14 +5,14 @@ a way that its writer may not have meant comes back as a remark.
 """
 
 import re
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from typing import Final
 
 from core.model.plan import Plan, Planned, TrainingDay
 from core.notation import blocks, days
-from core.notation.clauses import NO_WORDS, Said, Trouble, asked_about, is_clauses_only
+from core.notation.clauses import Said, Trouble, asked_about, is_clauses_only
 from core.notation.lifts import (
     FindExercise,
     Lift,
@@ -22,83 +22,10 @@ from core.notation.lifts import (
     opens_with_amount,
     unlabelled,
 )
+from core.notation.page import Draft, Page, PlanReading, Remark, Unread
 from core.notation.words import EVERYWHERE, SECTIONS
 
 __all__ = ["FindExercise", "PlanReading", "Remark", "Unread", "read_plan"]
-
-
-@dataclass(frozen=True, slots=True)
-class Unread:
-    """What was left out: the line's number from 1, its text, what is wrong; ``below``: lines left out with it."""
-
-    line: int
-    text: str
-    trouble: Trouble
-    below: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class Remark:
-    """What was taken, but perhaps not as meant, or set aside (a load, a heading)."""
-
-    line: int
-    text: str
-    trouble: Trouble
-
-
-@dataclass(frozen=True, slots=True)
-class PlanReading:
-    """The plan as understood, the lines that were not, and what the writer should know."""
-
-    plan: Plan
-    unread: tuple[Unread, ...] = ()
-    remarks: tuple[Remark, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class _Draft:
-    """A day being read."""
-
-    weekday: int
-    opened: days.Opened
-    line: int
-    lifts: tuple[Lift, ...] = ()
-    common: Said = NO_WORDS
-    before: tuple[str, ...] = ()
-    """Words that stood before the first exercise."""
-
-
-@dataclass(frozen=True, slots=True)
-class _Page:
-    """What has been read so far. ``open_`` are the places of the days that lines belong to now; None: no day yet;
-    ``lost``: they belong to a heading that was not understood; ``closed``: so does all that follows."""
-
-    today: date | None
-    drafts: tuple[_Draft, ...] = ()
-    open_: tuple[int, ...] | None = None
-    lost: bool = False
-    closed: bool = False
-    common: Said = NO_WORDS
-    starts: date | None = None
-    easier: int | None = None
-    unread: tuple[Unread, ...] = ()
-    remarks: tuple[Remark, ...] = ()
-
-    def asks(self, line: int, text: str, trouble: Trouble) -> "_Page":
-        return replace(self, unread=(*self.unread, Unread(line, text, trouble)))
-
-    def tells(self, line: int, text: str, *troubles: Trouble) -> "_Page":
-        return replace(self, remarks=(*self.remarks, *(Remark(line, text, one) for one in troubles)))
-
-    def onto(self, change: Callable[[_Draft], _Draft]) -> "_Page":
-        """With every open day changed."""
-        drafts = list(self.drafts)
-        for place in self.open_ or ():
-            drafts[place] = change(drafts[place])
-        return replace(self, drafts=tuple(drafts))
-
-    def day(self) -> _Draft | None:
-        return self.drafts[self.open_[0]] if self.open_ else None
 
 
 def read_plan(text: str, find: FindExercise, today: date | None = None) -> PlanReading:
@@ -106,7 +33,7 @@ def read_plan(text: str, find: FindExercise, today: date | None = None) -> PlanR
 
     ``today`` gives a start without a year its year; without it such a start is asked about.
     """
-    page = _Page(today)
+    page = Page(today)
     for number, line in _lines(text):
         page = _line(page, number, line, find)
     return _finished(page)
@@ -119,7 +46,7 @@ def _lines(text: str) -> Iterator[tuple[int, str]]:
             yield number, line
 
 
-def _line(page: _Page, number: int, line: str, find: FindExercise) -> _Page:
+def _line(page: Page, number: int, line: str, find: FindExercise) -> Page:
     if page.closed:
         return _below(page)
     for reader in (_whole_plan, _day_line, _copied, _commons):
@@ -133,13 +60,13 @@ def _line(page: _Page, number: int, line: str, find: FindExercise) -> _Page:
     return _loose(page, number, line, find)
 
 
-def _below(page: _Page) -> _Page:
+def _below(page: Page) -> Page:
     """The line goes the way of the heading above it."""
     last = page.unread[-1]
     return replace(page, unread=(*page.unread[:-1], replace(last, below=last.below + 1)))
 
 
-def _whole_plan(page: _Page, number: int, line: str, _find: FindExercise) -> _Page | None:
+def _whole_plan(page: Page, number: int, line: str, _find: FindExercise) -> Page | None:
     bare = line.strip("#* ")
     easier = blocks.easier_every(bare)
     if easier is not None:
@@ -155,14 +82,14 @@ def _whole_plan(page: _Page, number: int, line: str, _find: FindExercise) -> _Pa
     return replace(page.asks(number, line, Trouble("one_block", name=bare)), open_=None, closed=True)
 
 
-def _day_line(page: _Page, number: int, line: str, find: FindExercise) -> _Page | None:
+def _day_line(page: Page, number: int, line: str, find: FindExercise) -> Page | None:
     opened = days.opened(line)
     if opened is None:
         return None
     if isinstance(opened, Trouble):
         return replace(page.asks(number, line, opened), open_=None, lost=True)
     title, inline = _title(opened.tail, find)
-    fresh = tuple(_Draft(day, replace(opened, tail=title), number) for day in opened.weekdays)
+    fresh = tuple(Draft(day, replace(opened, tail=title), number) for day in opened.weekdays)
     places = tuple(range(len(page.drafts), len(page.drafts) + len(fresh)))
     page = replace(page, drafts=(*page.drafts, *fresh), open_=places, lost=False)
     page = page.tells(number, line, *opened.remarks)
@@ -196,7 +123,7 @@ def _title(tail: str, find: FindExercise) -> tuple[str, str]:
     return "", tail
 
 
-def _copied(page: _Page, number: int, line: str, _find: FindExercise) -> _Page | None:
+def _copied(page: Page, number: int, line: str, _find: FindExercise) -> Page | None:
     """ "Same as Monday" under a day."""
     found = _SAME.match(line.strip("-•* "))
     weekday = days.weekday_named(found.group("day")) if found else None
@@ -222,7 +149,7 @@ def _copied(page: _Page, number: int, line: str, _find: FindExercise) -> _Page |
 _FOR_ALL: Final = re.compile(rf"^\s*{EVERYWHERE}\b\s*[:,-]?\s*|\s*[,(]?\s*\b{EVERYWHERE}\)?\s*\.?\s*$", re.IGNORECASE)
 
 
-def _commons(page: _Page, number: int, line: str, _find: FindExercise) -> _Page | None:
+def _commons(page: Page, number: int, line: str, _find: FindExercise) -> Page | None:
     """A line of clauses alone: for the exercise above it, or for the day or the plan."""
     if page.lost:
         return None
@@ -245,7 +172,7 @@ def _more(lift: Lift, said: Said) -> Lift:
     return replace(lift, said=replace(lift.said.filled(said), never=never))
 
 
-def _prescribed(page: _Page, number: int, line: str, find: FindExercise) -> _Page:
+def _prescribed(page: Page, number: int, line: str, find: FindExercise) -> Page:
     if page.day() is None:
         return page.asks(number, line, Trouble("no_day"))
     pieces = lifts(line, find)
@@ -264,7 +191,7 @@ def _prescribed(page: _Page, number: int, line: str, find: FindExercise) -> _Pag
     return page
 
 
-def _loose(page: _Page, number: int, line: str, find: FindExercise) -> _Page:
+def _loose(page: Page, number: int, line: str, find: FindExercise) -> Page:
     """A line without sets: a heading, a note to the exercise above, or an exercise that lacks its sets."""
     body, _ = unlabelled(line.lstrip("# "))
     name = name_at_start(body, find)
@@ -300,7 +227,7 @@ def _half_prescribed(body: str) -> Trouble | None:
     return Trouble("no_sets", name=body) if _HALF.search(body) else None
 
 
-def _noted(draft: _Draft, note: str) -> _Draft:
+def _noted(draft: Draft, note: str) -> Draft:
     if not draft.lifts:
         return replace(draft, before=(*draft.before, note))
     last = draft.lifts[-1]
@@ -309,7 +236,7 @@ def _noted(draft: _Draft, note: str) -> _Draft:
     )
 
 
-def _finished(page: _Page) -> PlanReading:
+def _finished(page: Page) -> PlanReading:
     made: list[tuple[int, TrainingDay]] = []
     unread = list(page.unread)
     remarks = list(page.remarks)
@@ -337,7 +264,7 @@ def _finished(page: _Page) -> PlanReading:
     return PlanReading(plan, tuple(order), tuple(sorted(remarks, key=lambda row: row.line)))
 
 
-def _day(draft: _Draft, common: Said) -> TrainingDay:
+def _day(draft: Draft, common: Said) -> TrainingDay:
     common = draft.common.filled(common)
     labels = [lift.label for lift in draft.lifts if lift.label]
     planned: list[Planned] = []

@@ -1,0 +1,349 @@
+"""The door: a coach's text to an order. Patterns first as typed, then with the spelling of their own words mended."""
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from functools import cache
+from typing import Final, Literal
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from core.evidence.aches import known_part
+from core.evidence.body import row_of
+from core.model.quantities import Way
+from core.order import days, orders
+from core.order.names import Found, find_name, names_at_start
+from core.order.orders import About, Lacking, NoClient, Simple, Understood, WhichClient
+from core.order.words import KEYWORDS, PATTERNS, WAY_WORDS, WAYS
+
+FindExercise = Callable[[str], tuple[str, ...]]
+
+
+@dataclass(frozen=True, slots=True)
+class Around:
+    """What an order may lean on: the coach's own clients by name, how exercises are found, and the day."""
+
+    roster: tuple[str, ...]
+    find: FindExercise
+    today: date
+    planned: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    """Each client's exercises, so that "Mira's squats" are hers."""
+
+
+class _Stop(Exception):
+    """Reading one order ends here, with an answer. Never leaves this module."""
+
+    def __init__(self, answer: Understood) -> None:
+        super().__init__()
+        self.answer = answer
+
+
+_SLOTS: Final[Mapping[str, str]] = {
+    "who": r"(?P<who>[^\s,:]+(?:\s+[^\s,:]+?)??)",
+    "other": r"(?P<other>[^\s,:]+(?:\s+[^\s,:]+?)??)",
+    "whose": r"(?P<whose>.+?)",
+    "names": r"(?P<names>.+)",
+    "noted": r"(?P<noted>.+)",
+    "text": r"(?P<text>.+)",
+    "rest": r"(?P<rest>.+)",
+    "ex": r"(?P<ex>[^\d,:]+?)",
+    "until": r"(?P<until>.+?)",
+    "loads": r"(?P<loads>(?:\d+\s*x\s*)?[\d.,]+\s*(?:kg|kgs|kilos?|lbs?|pounds?)?\s*(?:for|x)\s*\d+(?:\s*(?:-|to)\s*\d+)?(?:\s*x\s*\d+)?)",  # noqa: E501
+    "ways": rf"(?P<ways>{WAY_WORDS}(?:\s*(?:,|then|before|first|and|>)\s*{WAY_WORDS})*(?:\s+(?:first|only))?)",
+}
+_SURE: Final = 0.75
+"""Likeness (0 to 1, by slips) from which a word is taken for a word of orders. Choice of ours."""
+_LEAST_MENDED: Final = 3
+_WEAK: Final = frozenset({"hold", "free", "ask", "next_time", "week", "end", "ways", "no_heavier"})
+"""Rows whose words are everyday ones ("hold on a second"): without a client's name they are no order."""
+
+
+@cache
+def _compiled() -> tuple[tuple[str, "re.Pattern[str]"], ...]:
+    made = []
+    for name, pattern in PATTERNS:
+        full = re.sub(r"<(\w+)>", lambda slot: _SLOTS[slot.group(1)], pattern)
+        made.append((name, re.compile(rf"\s*(?:please\s+)?(?:{full})\s*[.!?]*\s*", re.IGNORECASE | re.DOTALL)))
+    return tuple(made)
+
+
+def read_order(text: str, around: Around) -> Understood | None:
+    """What the coach orders. None: these are no words that a coach can say."""
+    bare = text.strip().lstrip("/")
+    for words in dict.fromkeys((bare, _mended(bare, around.roster))):
+        doubt: Understood | None = None
+        for name, pattern in _compiled():
+            found = pattern.fullmatch(words)
+            if found is None:
+                continue
+            answer = _made(name, found, around, words)
+            if not isinstance(answer, NoClient | Lacking):
+                return answer
+            if isinstance(answer, NoClient) and not answer.near and name in _WEAK:
+                continue
+            if doubt is None or isinstance(doubt, NoClient):
+                doubt = answer
+        if doubt is not None:
+            return doubt
+    return None
+
+
+def _mended(text: str, roster: Sequence[str]) -> str:
+    """The order's own words with slips put right, in the first line only; names stay as typed."""
+    first, line, rest = text.partition("\n")
+    head, colon, tail = first.partition(":")
+    words = [word if find_name(word, roster).name else _mend(word) for word in head.split(" ")]
+    return " ".join(words) + colon + tail + line + rest
+
+
+def _mend(word: str) -> str:
+    if len(word) < _LEAST_MENDED or not word.isalpha() or word.lower() in KEYWORDS:
+        return word
+    alike = [one for one in KEYWORDS if one[0] == word[0].lower()]
+    best = process.extractOne(word.lower(), alike, scorer=OSA.normalized_similarity, score_cutoff=_SURE)
+    return best[0] if best else word
+
+
+def _made(name: str, found: "re.Match[str]", around: Around, text: str) -> Understood:
+    try:
+        return _MAKERS[name](_Part(name, found, around, text))
+    except _Stop as stop:
+        return stop.answer
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """One match, and the look-ups that its slots need."""
+
+    name: str
+    found: "re.Match[str]"
+    around: Around
+    text: str
+
+    def slot(self, name: str) -> str:
+        return (self.found.groupdict().get(name) or "").strip()
+
+    def client(self, slot: str = "who") -> str:
+        said = self.slot(slot)
+        return self.one(find_name(said, self.around.roster), said)
+
+    def one(self, one: Found, said: str) -> str:
+        if one.name:
+            return one.name
+        if one.several:
+            texts = tuple(self.text.replace(said, name, 1) for name in one.several)
+            raise _Stop(WhichClient(said, one.several, texts))
+        raise _Stop(NoClient(said, one.near))
+
+    def leading(self, slot: str) -> tuple[str, str]:
+        """A client's name at the start of the slot, and what follows it."""
+        said = self.slot(slot)
+        found, typed, rest = names_at_start(said, self.around.roster)
+        if not found:
+            raise _Stop(NoClient(said.split(":")[0].split("\n")[0][:40].strip()))
+        return self.one(found[0], typed[0]), rest
+
+    def exercise(self, who: str, slot: str = "ex") -> str | None:
+        return self.exercise_of(who, self.slot(slot)) if self.slot(slot) else None
+
+    def exercise_of(self, who: str, said: str) -> str:
+        """The exercise meant: among those of the client's plan first."""
+        said = re.sub(r"\b(?:the|his|her|their|my)\b", " ", said).strip()
+        ids = self.around.find(said)
+        planned = self.around.planned.get(who, ())
+        hers = [one for one in ids if one in planned] or [one for one in planned if _shares_word(said, one)]
+        if len(hers) == 1:
+            return hers[0]
+        if len(ids) != 1:
+            choices = tuple(hers) or ids
+            raise _Stop(Lacking("which_exercise" if choices else "no_exercise", said, choices))
+        return ids[0]
+
+    def whose(self) -> tuple[str, str | None]:
+        """ "Tomas", "Tomas's squats" or "squats of Tomas": the client and the exercise."""
+        said = self.slot("whose")
+        turned = re.fullmatch(r"(?P<ex>.+?)\s+(?:of|for)\s+(?P<who>\S+(?:\s+\S+)?)", said, re.IGNORECASE)
+        if turned and find_name(turned["who"], self.around.roster).name:
+            who = self.one(find_name(turned["who"], self.around.roster), turned["who"])
+            return who, self.exercise_of(who, turned["ex"])
+        if find_name(said, self.around.roster).name:
+            return self.client("whose"), None
+        who, rest = self.leading("whose")
+        rest = re.sub(r"^(?:on|in|with|for)\s+", "", rest.strip())
+        return who, self.exercise_of(who, rest) if rest else None
+
+
+def _shares_word(said: str, exercise: str) -> bool:
+    """ "Squats" and the goblet squat."""
+    words = {word.rstrip("s") for word in re.findall(r"[a-z]+", said.lower())}
+    return bool(words) and words <= {word.rstrip("s") for word in re.findall(r"[a-z]+", row_of(exercise).name.lower())}
+
+
+def _simple(part: _Part) -> Understood:
+    return Simple(part.name)  # type: ignore[arg-type]  # the table names only these
+
+
+def _about(part: _Part) -> Understood:
+    if part.name == "old_plan" and "who" not in part.found.re.groupindex:
+        return Lacking("old_plan_whose")
+    what = {"sheet_of": "sheet"}.get(part.name, part.name)
+    return About(what, part.client())  # type: ignore[arg-type]  # the table names only these
+
+
+def _invite(part: _Part) -> Understood:
+    name = " ".join(part.slot("text").split())
+    return orders.Invite(name, cancel=part.name == "cancel_invite") if name else Lacking("invite_how")
+
+
+def _hand(part: _Part) -> Understood:
+    who = part.client()
+    return orders.Hand(who, part.slot("text")) if part.slot("text") else Lacking("hand_how", who)
+
+
+def _tell_all(part: _Part) -> Understood:
+    return orders.Tell(None, part.slot("text"))
+
+
+def _tell(part: _Part) -> Understood:
+    found, typed, rest = names_at_start(part.slot("names"), part.around.roster)
+    if not found:
+        said = re.split(r"[,:\s]", part.slot("names"))[0]
+        near = find_name(said, part.around.roster).near
+        return NoClient(said, near)
+    names = tuple(part.one(one, said) for one, said in zip(found, typed, strict=True))
+    words = re.sub(r"^(?:that|to say)\s+", "", rest.lstrip(" :,"), flags=re.IGNORECASE)
+    return orders.Tell(tuple(dict.fromkeys(names)), words) if words else Lacking("tell_how", names[0])
+
+
+def _note(part: _Part) -> Understood:
+    who, text = part.leading("noted")
+    return orders.Note(who, text.lstrip(" :,")) if text.strip(" :,") else Lacking("note_how", who)
+
+
+def _new_plan(part: _Part) -> Understood:
+    who, text = part.leading("noted")
+    text = text.lstrip(" :")
+    return orders.NewPlan(who, text.strip("\n")) if text.strip() else About("plan", who)
+
+
+def _copy(part: _Part) -> Understood:
+    source, who = part.client(), part.client("other")
+    return orders.CopyPlan(source, who) if source != who else Lacking("copy_same", who)
+
+
+def _client_and_exercise(part: _Part) -> tuple[str, str | None]:
+    if part.slot("whose"):
+        return part.whose()
+    who = part.client()
+    return who, part.exercise(who)
+
+
+def _under(part: _Part) -> Understood:
+    who, exercise = _client_and_exercise(part)
+    mode: Literal["free", "ask", "hold"] = part.name  # type: ignore[assignment]  # the table names only these
+    return orders.Under(who, mode, exercise)
+
+
+_LOADS: Final = re.compile(
+    r"(?:(?P<s1>\d+)\s*x\s*)??(?P<load>\d+(?:[.,]\d+)?)\s*(?P<unit>kg|kgs|kilos?|lbs?|pounds?)?\s*(?:for|x)\s*(?P<low>\d+)(?:\s*(?:-|to)\s*(?P<high>\d+))?(?:\s*x\s*(?P<s2>\d+))?",
+    re.IGNORECASE,
+)
+_MOST_REPS: Final = 30
+_MOST_SETS: Final = 10
+
+
+def _next_time(part: _Part) -> Understood:
+    who, exercise = _client_and_exercise(part)
+    said = _LOADS.fullmatch(part.slot("loads"))
+    if said is None or exercise is None:
+        return Lacking("next_how", part.slot("loads"))
+    low = int(said["low"])
+    high = int(said["high"] or low)
+    sets = int(said["s1"] or said["s2"] or 0) or None
+    if not 1 <= low <= high <= _MOST_REPS or (sets or 1) > _MOST_SETS:
+        return Lacking("next_beyond", part.slot("loads"))
+    unit = (said["unit"] or "").lower()
+    kind: Literal["kg", "lb"] | None = "lb" if unit.startswith(("lb", "po")) else "kg" if unit else None
+    return orders.NextTime(who, exercise, float(said["load"].replace(",", ".")), kind, (low, high), sets)
+
+
+def _no_heavier(part: _Part) -> Understood:
+    exercise = part_of_body = None
+    if part.slot("whose"):
+        who, exercise = part.whose()
+    else:
+        who = part.client()
+        said = part.slot("ex")
+        part_of_body = known_part(said) if said and not part.around.find(said) else None
+        exercise = part.exercise(who) if said and part_of_body is None else None
+    until = days.day_in(part.slot("until"), part.around.today) if part.slot("until") else None
+    if part.slot("until") and until is None:
+        return Lacking("which_day", part.slot("until"))
+    return orders.NoHeavier(who, exercise, part_of_body, until)
+
+
+def ways_in(text: str) -> tuple[Way, ...]:
+    """The ways that a text names, in its order."""
+    words = re.findall(r"[a-z]+", text.lower())
+    return tuple(dict.fromkeys(WAYS[word] for word in words if word in WAYS))
+
+
+def _way_order(part: _Part) -> Understood:
+    who, exercise = _client_and_exercise(part)
+    return orders.WayOrder(who, ways_in(part.slot("ways")), exercise)
+
+
+_IN_WEEKS: Final = re.compile(
+    r"(?:for|in|over)\s+(?P<n>\d{1,2}|a|one|two|three|four|six|eight|ten|twelve)\s+weeks?", re.IGNORECASE
+)
+_WEEKS: Final[Mapping[str, int]] = {
+    "a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "six": 6, "eight": 8, "ten": 10, "twelve": 12,
+}  # fmt: skip
+_USUAL_WEEKS: Final = 6
+_MOST_WEEKS: Final = 12
+
+
+def _what_if(part: _Part) -> Understood:
+    who, rest = part.client(), part.slot("rest")
+    span = _IN_WEEKS.search(rest)
+    said = span["n"].lower() if span else ""
+    weeks = _WEEKS.get(said) or (int(said) if said.isdigit() else _USUAL_WEEKS)
+    rest = rest[: span.start()] + " " + rest[span.end() :] if span else rest
+    on = re.search(
+        r"\b(?:on|in|with)\s+(?:the\s+|her\s+|his\s+|their\s+)?(?P<ex>[^\d,:]+?)\s*$", rest.strip(), re.IGNORECASE
+    )
+    exercise = part.exercise_of(who, on["ex"]) if on else None
+    ways = ways_in(rest[: on.start()] if on else rest)
+    if not ways or not 1 <= weeks <= _MOST_WEEKS:
+        return Lacking("what_if_how", who)
+    return orders.WhatIf(who, ways, weeks, exercise)
+
+
+def _hour(part: _Part) -> Understood:
+    what: Literal["digest", "weeks"] = "digest" if part.name == "hour" else "weeks"
+    weekday, at = days.weekday_in(part.slot("rest")), days.time_in(part.slot("rest"))
+    if at is None or (what == "weeks" and weekday is None):
+        return Lacking(f"{what}_hour_how")
+    return orders.Hour(what, at.hour, at.minute, weekday)
+
+
+_MAKERS: Final[Mapping[str, Callable[[_Part], Understood]]] = {
+    **dict.fromkeys(("clients", "attention", "weeks", "overview", "sheet", "help", "yes", "no"), _simple),
+    **dict.fromkeys(("plan", "week", "notes", "clear", "end", "old_plan", "sheet_of"), _about),
+    **dict.fromkeys(("invite", "cancel_invite"), _invite),
+    **dict.fromkeys(("free", "ask", "hold"), _under),
+    **dict.fromkeys(("hour", "week_hour"), _hour),
+    "hand": _hand,
+    "tell_all": _tell_all,
+    "tell": _tell,
+    "note": _note,
+    "new_plan": _new_plan,
+    "copy": _copy,
+    "next_time": _next_time,
+    "no_heavier": _no_heavier,
+    "ways": _way_order,
+    "what_if": _what_if,
+}
+"""How each row of the table becomes an order."""

@@ -1,0 +1,136 @@
+"""Who needs a word, and in which order: a table of rows, each with its reason for standing where it does.
+
+The rows are asked one after another for each client; the most urgent that applies is that client's line, and what is
+merely pleasant is said only of somebody who needs nothing else.
+"""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Final
+
+from core.evidence.desk import desk_value
+from core.evidence.numbers import value
+from core.model.week import Concern, Record
+from core.review import seen
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One kind of concern. ``why_here`` is the reason for its place; ``when`` finds it in a record, or gives None."""
+
+    id: str
+    why_here: str
+    when: Callable[[Record, date], Concern | None]
+
+
+def _alarm(record: Record, _today: date) -> Concern | None:
+    return Concern("alarm", record.name, sign=record.held) if record.held is not None else None
+
+
+def _ache(record: Record, today: date) -> Concern | None:
+    recent = timedelta(days=desk_value("attention.ache_days"))
+    latest = {(ache.where, ache.side): ache for ache in record.lifter.aches if ache.on <= today}
+    bad = [
+        ache
+        for ache in latest.values()
+        if (ache.level is None or ache.level >= value("ache.ease_level")) and today - ache.on <= recent
+    ]
+    worst = max(bad, key=lambda ache: (ache.level or 0.0, ache.on), default=None)
+    return Concern("ache", record.name, ache=worst, on=worst.on) if worst else None
+
+
+def _screening(record: Record, _today: date) -> Concern | None:
+    return Concern("screening", record.name, more={"words": record.screening}) if record.screening else None
+
+
+def _waiting(record: Record, _today: date) -> Concern | None:
+    if not record.waiting:
+        return None
+    return Concern("waiting", record.name, exercise=record.waiting[0], count=len(record.waiting))
+
+
+def _missed(record: Record, today: date) -> Concern | None:
+    missed = seen.missed_in_a_row(record, today)
+    if len(missed) < desk_value("attention.missed"):
+        return None
+    return Concern("missed", record.name, count=len(missed), on=missed[0])
+
+
+def _stall(record: Record, today: date) -> Concern | None:
+    since = today - timedelta(days=28)
+    found = [
+        (seen.stalled(some), exercise) for exercise, some in record.sessions.items() if some and some[-1].on >= since
+    ]
+    count, exercise = max(found, default=(0, ""))
+    return (
+        Concern("stall", record.name, exercise=exercise, count=count)
+        if count >= desk_value("attention.stall")
+        else None
+    )
+
+
+def _window(today: date) -> date:
+    return today - timedelta(days=int(desk_value("attention.window_days")))
+
+
+def _form(record: Record, today: date) -> Concern | None:
+    said = seen.honesty(record, _window(today), today)
+    if said.form_said < desk_value("attention.form_sets"):
+        return None
+    share = said.form_off / said.form_said
+    if share < desk_value("attention.form_share"):
+        return None
+    return Concern("form", record.name, count=said.form_off, more={"of": str(said.form_said)})
+
+
+def _effort(record: Record, today: date) -> Concern | None:
+    said = seen.honesty(record, _window(today), today)
+    if said.effort_off < desk_value("attention.effort_days"):
+        return None
+    return Concern("effort", record.name, count=said.effort_off)
+
+
+def _silence(record: Record, today: date) -> Concern | None:
+    last = record.heard or record.joined
+    days = (today - last).days
+    return Concern("silence", record.name, count=days, on=last) if days >= desk_value("attention.silent_days") else None
+
+
+def _praise(record: Record, today: date) -> Concern | None:
+    since = today - timedelta(days=int(desk_value("attention.praise_days")))
+    steps = seen.steps(record, since, today)
+    if not steps:
+        return None
+    last = steps[-1]
+    return Concern("praise", record.name, exercise=last.exercise, way=last.way, count=len(steps), on=last.on)
+
+
+ROWS: Final = (
+    Row("alarm", "A symptom may be an emergency; everything is held until somebody clears it.", _alarm),
+    Row("ache", "An ache from 4 of 10 changes what may be done at the next session.", _ache),
+    Row("screening", "An answer at joining that a physician should see comes before any target.", _screening),
+    Row("waiting", "A target that waits falls back by itself thirty minutes before the session.", _waiting),
+    Row("missed", "Two sessions in a row are the start of a gap; a question now is easier than a return.", _missed),
+    Row("stall", "The same target again and again needs another way, and that is the coach's choice.", _stall),
+    Row("form", "Slipping form undoes what was gained, but the next session already holds the load.", _form),
+    Row("effort", "Words on effort that cannot be right make every target less sure; it is not urgent.", _effort),
+    Row("silence", "Somebody who says nothing for a week may have stopped; nothing is lost in a day.", _silence),
+    Row("praise", "A step made is worth a word, after all that needs one.", _praise),
+)
+"""Most urgent first."""
+
+NEEDS: Final = tuple(row.id for row in ROWS if row.id != "praise")
+"""Rows that need a word; praise is offered."""
+
+
+def concern_of(record: Record, today: date) -> Concern | None:
+    """The most urgent concern about one client, if there is one."""
+    return next((found for row in ROWS if (found := row.when(record, today)) is not None), None)
+
+
+def concerns(records: Iterable[Record], today: Callable[[Record], date]) -> tuple[Concern, ...]:
+    """One line for each client who needs a word, the most urgent first, then by name. ``today``: the client's own day."""  # noqa: E501
+    order = {row.id: place for place, row in enumerate(ROWS)}
+    found = [one for record in records if (one := concern_of(record, today(record))) is not None]
+    return tuple(sorted(found, key=lambda one: (order[one.row], -one.count, one.name)))

@@ -1,0 +1,31 @@
+"""The door for a week: one client's record in, the facts of seven days out."""
+
+from datetime import date, timedelta
+
+from core.evidence.desk import desk_value
+from core.model.week import Record, WeekFacts
+from core.review import seen
+
+
+def week_of(record: Record, last: date, span: tuple[float, float] | None = None) -> WeekFacts:
+    """The seven days that end on ``last``. ``span``: the coach's range of weekly sets for a muscle."""
+    first = last - timedelta(days=6)
+    planned = seen.days_planned(record, first, last)
+    trained = seen.days_trained(record, first, last)
+    span = span or (desk_value("sets.low"), desk_value("sets.high"))
+    return WeekFacts(
+        name=record.name,
+        first=first,
+        last=last,
+        kept=len(trained),
+        planned=len(planned),
+        sets=seen.sets_done(record, first, last),
+        steps=seen.steps(record, first, last),
+        standings=record.standings,
+        muscles=seen.muscle_sets(record, first, last, span),
+        honesty=seen.honesty(record, first, last),
+        aches=tuple(ache for ache in record.lifter.aches if first <= ache.on <= last),
+        changes=seen.changes(record, first, last),
+        proposals=record.proposals,
+        held=record.held,
+    )
