@@ -50,6 +50,6 @@ def say(key: str, *, count: int | None = None, **slots: str) -> str:
     return _TEXTS.get(one, _TEXTS[key]).format(count=count, **slots)
 
 
-def keys() -> tuple[str, ...]:
+def known() -> tuple[str, ...]:
     """Every key of the table."""
     return tuple(_TEXTS)

@@ -155,12 +155,13 @@ def _past(
     for exercise, ones in days.items():
         for one in ones:
             row = kept.get((exercise, one.on))
+            # Both ways through text, so that what is folded now and what is rebuilt later are the same to the bit.
             if row is not None:
-                past = Past(one, noun_of(Lifter, row.lifter), noun_of(Aim, row.aim))
+                then = {"lifter": row.lifter, "aim": row.aim}
             else:
-                past = Past(one, body, folding.aim(planned, exercise, one.on))
-                then = {"lifter": noun_text(past.lifter), "aim": noun_text(past.aim)}
+                then = {"lifter": noun_text(body), "aim": noun_text(folding.aim(planned, exercise, one.on))}
                 fresh.append({"person": who, "exercise": exercise, "on": one.on, **then})
+            past = Past(one, noun_of(Lifter, then["lifter"]), noun_of(Aim, then["aim"]))
             found.setdefault(exercise, []).append(past)
     put_new(conn, trained, fresh)
     return {exercise: tuple(past) for exercise, past in found.items()}

@@ -5,10 +5,12 @@ from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, timedelta
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 
-from sqlalchemy import Table, select
+from sqlalchemy import Table, create_engine, select
 
 from bot.clock import Tick
 from bot.desk.rooms import Parts
@@ -30,7 +32,7 @@ from bot.ports import (
     Sent,
     Words,
 )
-from bot.store import people
+from bot.store import migrate, people
 from bot.store.engine import Store
 from bot.store.outbox import Reach
 from core.model.acts import SetAct
@@ -69,6 +71,14 @@ def keeping(*acts: SetAct, on: date | None = None, text: str = "kept") -> Callab
     return lambda _i, _b, now: Outcome(replies=(Reply(text),), keep=tuple(Keep(act, on or now.date()) for act in acts))
 
 
+def _played(planned: Any, *asked: object) -> Outcome:
+    """What was planned: an outcome, a function that makes one, or a bug."""
+    if isinstance(planned, Exception):
+        raise planned
+    outcome: Outcome = planned(*asked) if callable(planned) else planned
+    return outcome
+
+
 @dataclass
 class FakeCore:
     """Core that says what it was told to say, and remembers what it was asked."""
@@ -80,15 +90,10 @@ class FakeCore:
     def answer(self, incoming: Incoming, book: Book, now: datetime) -> Outcome:
         self.asked.append((incoming, book))
         planned = self.script.get(incoming.text, Outcome(replies=(Reply(f"heard {incoming.text}"),)))
-        if isinstance(planned, Exception):
-            raise planned
-        return planned(incoming, book, now) if callable(planned) else planned
+        return _played(planned, incoming, book, now)
 
     def remind(self, kind: str, on: date, book: Book, now: datetime) -> Outcome:
-        planned = self.reminders.get(kind, Outcome())
-        if isinstance(planned, Exception):
-            raise planned
-        return planned(kind, on, book, now) if callable(planned) else planned
+        return _played(self.reminders.get(kind, Outcome()), kind, on, book, now)
 
 
 @dataclass
@@ -108,16 +113,13 @@ class FakeWire:
             self.sent.append(parcel)
         return became
 
-    async def updates(self) -> AsyncIterator[tuple[RawUpdate, ...]]:
-        return
-        yield ()
-
     def open(self, raw: RawUpdate) -> Opened:
         try:
             row = json.loads(raw.body)
-            return KINDS[row.pop("is")](**row)
+            opened: Opened = KINDS[row.pop("is")](**row)
         except ValueError:
             return Malformed("no JSON")
+        return opened
 
     def texts(self, chat: int) -> list[str]:
         return [parcel.text for parcel in self.sent if parcel.chat == chat]
@@ -169,10 +171,23 @@ class Shell:
         return await self.store.read(lambda conn: list(conn.execute(select(table).order_by(first)).all()))
 
 
+@cache
+def _fresh() -> bytes:
+    """An empty store, made once: the steps themselves are tested elsewhere."""
+    with TemporaryDirectory() as folder:
+        engine = create_engine(f"sqlite:///{folder}/gym.db")
+        with engine.begin() as conn:
+            migrate.upgrade(conn)
+        engine.dispose()
+        return (Path(folder) / "gym.db").read_bytes()
+
+
 @asynccontextmanager
 async def shell(folder: Path, *, pace: Pace | None = None, clock: HandClock | None = None) -> AsyncIterator[Shell]:
     """A shell on a fresh store (or the one that is in the folder already)."""
     clock = clock or HandClock()
+    if not (folder / "gym.db").exists():
+        (folder / "gym.db").write_bytes(_fresh())
     core, wire = FakeCore(), FakeWire()
     url = f"sqlite+aiosqlite:///{folder / 'gym.db'}"
     async with await Store.open(url) as store:

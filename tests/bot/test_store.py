@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.runtime.migration import MigrationContext
-from sqlalchemy import Connection, create_engine, insert, text
+from sqlalchemy import Connection, Dialect, create_engine, insert, text
 
 from bot.ports import StoreBusy, StoreError
 from bot.store import migrate
@@ -196,7 +196,7 @@ async def test_instants_and_days_come_back_as_they_went(store: Store) -> None:
     assert Day().process_result_value("2026-02-28", sqlite3_dialect()) == date(2026, 2, 28)
 
 
-def sqlite3_dialect() -> object:
+def sqlite3_dialect() -> Dialect:
     engine = create_engine("sqlite://")
     engine.dispose()
     return engine.dialect
