@@ -7,7 +7,6 @@ from functools import cache
 from typing import Final
 
 from core.advising import advise
-
 from core.evidence.exercises import EXERCISES
 from core.model.acts import SetAct
 from core.model.lifter import Lifter
@@ -31,7 +30,7 @@ def steady(
     exercise: str, kg: float, reps: int, sessions: int = OFTEN, rir: float | None = 0.0, bodyweight: float = 80.0
 ) -> Question:
     """One set a session, always the same: so many repetitions at that load with that much said to be left."""
-    aim = Aim(1, (1, 30), 0.0 if rir is None else rir, None, 180.0, ("reps", "load"))
+    aim = Aim(1, (max(1, reps - 2), reps + 2), 0.0 if rir is None else rir, None, 180.0, ("reps", "load"))
     act = SetAct(exercise, load_for(exercise, kg), reps, rir=rir, form="clean")
     past = tuple(Session(FIRST + timedelta(days=4 * n), (act,)) for n in range(sessions))
     on = FIRST + timedelta(days=4 * max(sessions, 1))

@@ -1,5 +1,7 @@
 """Load and repetitions: the core's forecasts beside published charts, formulas and counts."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from sklearn.isotonic import IsotonicRegression
@@ -112,3 +114,14 @@ def test_a_clean_single_is_the_maximum() -> None:
 def test_sets_of_light_loads_end() -> None:
     """At 50 % Silva et al. 2014, J Trainology 3:41-46 (confirmed), saw 46 +- 9 in three sets: one set is under 46."""
     assert reps_after_single("barbell-bench-press", 0.5) < 46.0
+
+
+@pytest.mark.parametrize("sessions", [1, 2, 4])
+def test_a_set_to_failure_overrules_what_the_aim_suggests(sessions: int) -> None:
+    """NSCA chart (confirmed): one repetition is 100 %, two are 95 %; so after 100 kg x 1 to failure, 95 kg goes 1 to 4.
+
+    The aim of 1 to 30 repetitions says nothing about a lifter who could do one.
+    """
+    question = steady(PLAIN, 100.0, 1, sessions=sessions)
+    question = replace(question, aim=replace(question.aim, reps=(1, 30)))
+    assert 1.0 <= forecast(question, (to_failure(95.0, PLAIN),))[0].reps <= 4.0

@@ -185,7 +185,7 @@ def one_way(question: Question, advice: Advice) -> Iterator[Breach]:
         for each, before in pairs
     )
     tellable = pairs and not unsaid
-    if newest[1] == base and tellable and not moved:
+    if newest[1] == base and tellable and not moved and not question.today:
         yield Breach("2", "the named way moves up", f"{advice.way}: {pairs[0][0]} after {pairs[0][1]}")
 
 
