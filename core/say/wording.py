@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from core.say.english import ENGLISH
+from core.say.english_desk import ENGLISH_DESK
 from core.say.english_group import ENGLISH_GROUP
 
 Template = str | tuple[str, str]
@@ -11,7 +12,7 @@ Template = str | tuple[str, str]
 
 FALLBACK: Final = "en"
 
-LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {FALLBACK: {**ENGLISH, **ENGLISH_GROUP}}
+LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {FALLBACK: {**ENGLISH, **ENGLISH_DESK, **ENGLISH_GROUP}}
 """Every language has the same keys and slots as the first one (a test sees to it)."""
 
 

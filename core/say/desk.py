@@ -1,0 +1,227 @@
+"""The coach's words: who needs one, a client's week in under 1,500 characters. Knows facts and the table of words."""
+
+from collections import Counter
+from collections.abc import Sequence
+from datetime import date
+from typing import Final, get_args
+
+from core.evidence.desk import desk_value
+from core.model.acts import AcheAct
+from core.model.lifter import Ache
+from core.model.quantities import Way
+from core.model.week import Concern, Honesty, Proposal, Standing, WeekFacts
+from core.say import body, figures
+from core.say.render import Voice
+
+MOST: Final = 1_500
+"""Characters of one client's week (the issue's own law)."""
+SHOWN: Final = 12
+"""Clients in one morning word; more would not be read. The others are named."""
+_TOP: Final = 5
+_WAYS: Final = frozenset(get_args(Way))
+_OFF_BY: Final = 0.01
+"""A change of the estimate under one part in a hundred is level."""
+
+
+def place(voice: Voice, ache: Ache) -> str:
+    """Where it aches."""
+    return body.place(voice, AcheAct(ache.where, ache.side, ache.level))
+
+
+def when(voice: Voice, on: date, today: date) -> str:
+    """A day as it is said in passing."""
+    ago = (today - on).days
+    if ago in (0, 1):
+        return voice.say("day.yesterday" if ago else "day.today")
+    return voice.say("day.on", day=voice.date(on))
+
+
+# Who needs a word
+
+
+def attention(voice: Voice, found: Sequence[Concern], clients: int, today: date) -> str:
+    """The morning word: those who need one, most urgent first, and then the praise."""
+    if not clients:
+        return voice.say("attention.empty")
+    needs = [one for one in found if one.row != "praise"]
+    head = (
+        voice.say("attention.head", len(needs), n=len(needs))
+        if needs
+        else voice.say("attention.none", clients, n=clients)
+    )
+    shown = found[:SHOWN]
+    lines = [head, *(concern(voice, one, today) for one in shown)]
+    if more := found[SHOWN:]:
+        lines.append(
+            voice.say("attention.more", len(more), n=len(more), names=voice.listed([one.name for one in more]))
+        )
+    rest = clients - len(found)
+    if needs and rest:
+        lines.append(voice.say("attention.rest", rest, n=rest))
+    return "\n".join(lines)
+
+
+def concern(voice: Voice, one: Concern, today: date) -> str:
+    """One client's line."""
+    slots: dict[str, object] = {"name": one.name, "n": one.count, "more": one.count - 1, **one.more}
+    key = f"attention.{one.row}"
+    if one.exercise:
+        slots["exercise"] = voice.exercise(one.exercise)
+    if one.way:
+        slots["way"] = voice.say(f"way.{one.way}")
+    if one.sign:
+        slots["sign"] = voice.say(f"sign.{one.sign}")
+    if one.on:
+        slots["day"] = when(voice, one.on, today) if one.ache else voice.date(one.on)
+    if one.ache:
+        slots["where"] = place(voice, one.ache)
+        key = key if one.ache.level is not None else f"{key}.unsaid"
+        slots["level"] = voice.number(one.ache.level or 0.0)
+    return voice.say(key, one.count, **slots)
+
+
+# A week
+
+
+def week(voice: Voice, facts: WeekFacts) -> str:
+    """One client's week; the least telling lines go first when it would be too long."""
+    lines = [line for line in (part(voice, facts) for part in _PARTS) if line]
+    while len("\n".join(lines)) > MOST:
+        lines.pop(max(range(1, len(lines)), key=lambda n: len(lines[n])))
+    return "\n".join(lines)
+
+
+def _head(voice: Voice, facts: WeekFacts) -> str:
+    key = "review.head" if facts.planned else "review.head.unplanned"
+    slots = {"kept": facts.kept, "planned": facts.planned, "sets": facts.sets}
+    return voice.say(key, name=facts.name, first=voice.date(facts.first), last=voice.date(facts.last), **slots)
+
+
+def _held(voice: Voice, facts: WeekFacts) -> str:
+    return voice.say("review.held", sign=voice.say(f"sign.{facts.held}")) if facts.held else ""
+
+
+def _steps(voice: Voice, facts: WeekFacts) -> str:
+    if not facts.steps:
+        return voice.say("review.steps.none") if facts.sets else ""
+    counted = Counter((one.exercise, one.way) for one in facts.steps)
+    texts = []
+    for (exercise, way), n in counted.items():
+        key = "review.step.times" if n > 1 else "review.step"
+        texts.append(voice.say(key, exercise=voice.exercise(exercise), way=voice.say(f"way.{way}"), n=n))
+    return voice.say("review.steps", len(texts), list=_some(voice, texts))
+
+
+def _trend(voice: Voice, facts: WeekFacts) -> str:
+    texts = [_standing(voice, one) for one in facts.standings]
+    return voice.say("review.trend", list=_some(voice, texts)) if texts else ""
+
+
+def _standing(voice: Voice, one: Standing) -> str:
+    def shown(value: float) -> str:
+        return (
+            voice.number(round(value), 0)
+            if one.in_reps
+            else voice.number(float(voice.mass_figure(value).replace(",", ".")), 1)
+        )
+
+    span = voice.listed(
+        [voice.say("review.trend.span", low=shown(one.low), high=shown(one.high)), *filter(None, [_moved(voice, one)])]
+    )
+    if one.in_reps:
+        return voice.say("review.trend.reps", exercise=voice.exercise(one.exercise), n=shown(one.estimate), span=span)
+    kg = voice.say(f"unit.{voice.unit}", n=shown(one.estimate))
+    return voice.say("review.trend.one", exercise=voice.exercise(one.exercise), kg=kg, span=span)
+
+
+def _moved(voice: Voice, one: Standing) -> str:
+    if one.before is None or one.since is None or one.before <= 0:
+        return ""
+    moved = one.estimate - one.before
+    day = voice.date(one.since)
+    if abs(moved) < _OFF_BY * one.before:
+        return voice.say("review.trend.level", day=day)
+    share = f"{abs(moved) / one.before * 100:.0f} %"
+    if abs(moved) < (one.high - one.low) / 4:
+        return voice.say("review.trend.maybe", diff=("+" if moved > 0 else "-") + share, day=day)
+    return voice.say("review.trend.up" if moved > 0 else "review.trend.down", diff=share, day=day)
+
+
+def _muscles(voice: Voice, facts: WeekFacts) -> str:
+    groups = []
+    for side in ("under", "inside", "over"):
+        rows = [one for one in facts.muscles if one.side == side]
+        texts = [
+            voice.say("review.muscle", muscle=one.muscle.replace("-", " "), n=voice.number(one.sets, 1)) for one in rows
+        ]
+        if texts:
+            groups.append(voice.say(f"review.muscles.{side}", list=voice.listed(texts)))
+    if not groups:
+        return ""
+    low, high = (voice.number(desk_value(key)) for key in ("sets.low", "sets.high"))
+    return voice.say("review.muscles", low=low, high=high, list="; ".join(groups))
+
+
+def _honesty(voice: Voice, facts: WeekFacts) -> str:
+    return " ".join(filter(None, (_form(voice, facts.honesty), _effort(voice, facts.honesty)))) if facts.sets else ""
+
+
+def _form(voice: Voice, said: Honesty) -> str:
+    if not said.form_said:
+        return voice.say("review.form.unsaid")
+    if not said.form_off:
+        return voice.say("review.form.clean", said.form_said, said=said.form_said)
+    return voice.say("review.form", off=said.form_off, said=said.form_said)
+
+
+def _effort(voice: Voice, said: Honesty) -> str:
+    if not said.effort_days:
+        return ""
+    key = "review.effort" if said.effort_off else "review.effort.fits"
+    return voice.say(key, said.effort_days, off=said.effort_off, days=said.effort_days)
+
+
+def _aches(voice: Voice, facts: WeekFacts) -> str:
+    texts = []
+    for ache in facts.aches:
+        key = "review.ache" if ache.level is not None else "review.ache.unsaid"
+        level = voice.number(ache.level or 0.0)
+        texts.append(voice.say(key, where=place(voice, ache), level=level, day=voice.weekday(ache.on)))
+    return voice.say("review.aches", list=_some(voice, texts)) if texts else ""
+
+
+def _changes(voice: Voice, facts: WeekFacts) -> str:
+    texts = [
+        voice.say(
+            "review.change",
+            exercise=voice.exercise(one.exercise),
+            what=voice.say(f"review.change.{one.way}"),
+            day=voice.weekday(one.on),
+            cause=voice.say(f"review.cause.{one.cause}"),
+        )
+        for one in facts.changes
+    ]
+    return voice.say("review.changes", list=_some(voice, texts)) if texts else ""
+
+
+def _proposes(voice: Voice, facts: WeekFacts) -> str:
+    texts = [proposal(voice, one) for one in facts.proposals]
+    return voice.say("review.proposes", list=_some(voice, texts)) if texts else ""
+
+
+def proposal(voice: Voice, one: Proposal) -> str:
+    """What would be asked next time, in a few words: "goblet squat 24 kg for 9 to 12 (more repetitions)"."""
+    name = voice.exercise(one.exercise)
+    if one.first is None:
+        return voice.say("review.proposal.stop", exercise=name)
+    words = voice.say("review.proposal", exercise=name, what=figures.asked(voice, one.exercise, one.first))
+    return f"{words} ({voice.say(f'way.{one.way}')})" if one.way in _WAYS else words
+
+
+def _some(voice: Voice, texts: list[str]) -> str:
+    more = len(texts) - _TOP
+    return voice.listed([*texts[:_TOP], *([voice.say("review.more", n=more)] if more > 0 else [])])
+
+
+_PARTS: Final = (_head, _held, _steps, _trend, _muscles, _honesty, _aches, _changes, _proposes)
+"""The lines of a week, in their order."""
