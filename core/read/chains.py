@@ -20,6 +20,7 @@ def roles(group: Group, parts: list[Atom], links: list[str]) -> None:
         group.sets = sets[0].value
     if counts:
         _count(group, counts[0])
+        group.explicit = True
     if not bare:
         if not group.reps and len(counts) == 0 and sets and loads:
             return

@@ -30,7 +30,7 @@ class Grammar:
         self._working = False
         self._gap = ""
         self._side: str | None = None
-        self._weighted_next = False
+        self._parted = False
         self._new_line = False
 
     def parse(self) -> Parsed:
@@ -94,6 +94,7 @@ class Grammar:
             self._line = True
             self._new_line = True
         if atom.strong:
+            self._parted = True
             self._working = False
             self._near_all = False
             self._near_last = False
@@ -248,6 +249,7 @@ class Grammar:
         group.sets, self._sets = self._sets, None
         group.drop, self._drop = self._drop, False
         group.working, self._working = self._working, False
+        group.parted, self._parted = self._parted, False
         self._new_line = False
         return group
 
@@ -260,6 +262,7 @@ class Grammar:
         rep = Rep(atom.value, "R" if atom.kind == "N" else atom.kind, self._side, plural=atom.plural)
         self._side = None
         group.reps.append(rep)
+        group.explicit = group.explicit or atom.kind == "R"
         group.last = max(group.last, atom.last)
         while (
             self._kind(self._i) == "PLUS"
@@ -443,7 +446,7 @@ class Grammar:
             return
         if not direct and before is None:
             self._sets = atom.value
-            self._out.sets_for_all = atom.value
+            self._out.rounds = atom.value
             self._i += 1
             return
         self._sets = atom.value

@@ -4,7 +4,7 @@ What stays open here (a lead number that is a load or a count of sets, a number 
 an effort) is decided in settle.py with the setting.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from core.read.atoms import LoadSaid
 from core.read.modifiers import Remark
@@ -44,7 +44,9 @@ class Group:
     chained: bool = False
     inherits: bool = True
     working: bool = False
+    parted: bool = False
     open_after: bool = False
+    explicit: bool = False
     remarks: list[Remark] = field(default_factory=list)
 
     @property
@@ -75,5 +77,13 @@ class Parsed:
     assisted: bool = False
     sides: list[tuple[str, int]] = field(default_factory=list)
     strangers: list[int] = field(default_factory=list)
-    sets_for_all: float | None = None
+    rounds: float | None = None
     dropset: bool = False
+    unknown_name: bool = False
+
+    def copy(self) -> "Parsed":
+        """A copy whose groups can be settled without touching these."""
+        groups = [
+            replace(group, reps=[replace(rep) for rep in group.reps], gaps=list(group.gaps)) for group in self.groups
+        ]
+        return replace(self, groups=groups)

@@ -145,7 +145,16 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
 
 def _future_done(s: Stream, wish: int) -> bool:
     """'will have done', 'want to get': the done word only follows from the wish."""
-    return s.all[wish].text not in ("was going for", "was aiming for", "planned", "aim", "target", "goal", "should", "wanted")
+    return s.all[wish].text not in (
+        "was going for",
+        "was aiming for",
+        "planned",
+        "aim",
+        "target",
+        "goal",
+        "should",
+        "wanted",
+    )
 
 
 def _asks(s: Stream, clause: Clause, done: int | None) -> bool:
@@ -173,13 +182,14 @@ def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     quoted = _find(s, clause, "QUOTED")
     if quoted is not None:
         return range(quoted, last) if any(i < quoted for i in counts) else range(first, last)
-    other = _other(s, clause)
+    other = other_person(s, clause)
     if other is not None and any(i > other for i in counts):
         return range(other, last)
     return None
 
 
-def _other(s: Stream, clause: Clause) -> int | None:
+def other_person(s: Stream, clause: Clause) -> int | None:
+    """Where the clause turns to someone else, if it does."""
     for i in range(clause.first, clause.last):
         lexeme = s.all[i]
         if not lexeme.has("OTHER") or i in s.used:

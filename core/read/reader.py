@@ -1,9 +1,34 @@
-"""The reader's door: a message in, a reading out. It may not know channels, stores or clocks."""
+"""The reader's door: a message in, a reading out. It may not know channels, stores or clocks.
+
+tokens -> lexemes -> what the body says, the session's flow, corrections -> remarks -> stretches -> set grammar ->
+settled with the setting -> remarks attached -> acts in the order stated, or a question.
+"""
+
+from dataclasses import dataclass
 
 from core.model.reading import Reading, Setting
+from core.read.message import Message
 
 
 def read(text: str, setting: Setting) -> Reading:
     """Read one message. Never raises for any text."""
-    del setting
-    return Reading(leftovers=((0, len(text)),) if text else ())
+    return Message(text, setting).reading()
+
+
+@dataclass(frozen=True, slots=True)
+class Explanation:
+    """How a message came to be read: its lexemes with their kinds, which of them report nothing done, the stretches
+    with their exercise, and the reading."""
+
+    lexemes: tuple[tuple[str, tuple[str, ...]], ...]
+    undone: tuple[int, ...]
+    stretches: tuple[tuple[str, str], ...]
+    reading: Reading
+
+
+def explain(text: str, setting: Setting) -> Explanation:
+    """The reading of a message with the steps that led to it, for people who wonder why."""
+    message = Message(text, setting)
+    reading = message.reading()
+    lexemes = tuple((lexeme.text, tuple(lexeme.k)) for lexeme in message.stream.all)
+    return Explanation(lexemes, tuple(sorted(message.undone)), tuple(message.trace), reading)

@@ -1,0 +1,344 @@
+"""The flow of a session: begin, finish, next, skip, swap, done as planned, body weight.
+
+Looks at whole clauses; a clause that is wished, asked or another's says none of these, but for the asking ones.
+"""
+
+from dataclasses import dataclass
+from typing import Final
+
+from core.model.acts import AsPlanned, Begin, Bodyweight, Finish, Next, Skip, Swap
+from core.model.quantities import to_kg
+from core.model.reading import Setting
+from core.read.moods import Clause, clauses
+from core.read.names import Mention
+from core.read.stream import Stream
+
+LEAST_BODY_KG: Final = 30.0
+MOST_BODY_KG: Final = 300.0
+"""What a scale can say of an adult (common practice, no source)."""
+_COUNTING: Final = ("NUM", "LOADQ", "DIST", "REPN", "PLATE", "SETN")
+_BARE_NEXT: Final = frozenset(
+    {
+        "next",
+        "whats left",
+        "what else",
+        "and next",
+        "next one",
+        "whats remaining",
+        "next exercise",
+        "next lift",
+        "next movement",
+    }
+)
+
+FlowAct = AsPlanned | Begin | Bodyweight | Finish | Next | Skip | Swap
+
+
+@dataclass(frozen=True, slots=True)
+class Flowed:
+    """A flow act, the lexeme where it stands, and names that could not be settled to one exercise."""
+
+    act: FlowAct
+    at: int
+    unsure: Mention | None = None
+
+
+def one_of(mention: Mention | None, setting: Setting) -> str | None:
+    """The exercise that a name means here; None when it is lacking or several fit."""
+    if mention is None or mention.lacking:
+        return None
+    if not mention.generic:
+        return mention.ids[0]
+    here = {setting.now_on, setting.last.exercise if setting.last else None, *(line.exercise for line in setting.plan)}
+    fits = [one for one in mention.ids if one in here]
+    return fits[0] if len(fits) == 1 else None
+
+
+class Flow:
+    """Reads the flow acts of one message."""
+
+    def __init__(self, s: Stream, setting: Setting, undone: set[int]) -> None:
+        self._s = s
+        self._setting = setting
+        self._undone = undone
+        self._out: list[Flowed] = []
+
+    def read(self) -> list[Flowed]:
+        """All flow acts in order; their lexemes are marked as used."""
+        for clause in clauses(self._s):
+            spots = self._spots(clause)
+            if not spots:
+                continue
+            counts = [i for i in range(clause.first, clause.last) if self._s.is_(i, *_COUNTING)]
+            for reader in (self._weight, self._swap, self._skip, self._next, self._planned, self._edges):
+                if reader(clause, spots, counts):
+                    break
+        return self._out
+
+    def _spots(self, clause: Clause) -> dict[str, int]:
+        spots: dict[str, int] = {}
+        for i in range(clause.first, clause.last):
+            if i in self._s.used:
+                continue
+            for kind in self._s.all[i].k:
+                if kind in _FLOW_KINDS:
+                    spots.setdefault(kind, i)
+        return spots
+
+    def _add(self, act: FlowAct, first: int, last: int, unsure: Mention | None = None) -> None:
+        self._out.append(Flowed(act, first, unsure))
+        self._s.use(range(first, last + 1))
+
+    def _names(self, clause: Clause) -> list[int]:
+        return [i for i in range(clause.first, clause.last) if self._s.is_(i, "EX")]
+
+    def _exercise(self, i: int) -> str | None:
+        return one_of(self._s.all[i].mention, self._setting)
+
+    def _live(self, i: int) -> bool:
+        return i not in self._undone
+
+    # body weight
+
+    def _weight(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
+        at = spots.get("WEIGHIN")
+        if at is None or self._names(clause):
+            return False
+        s = self._s
+        reach = [*counts]
+        if not reach and clause.last + 1 < len(s) and s.is_(clause.last, "COMMA", "STOP", "NL"):
+            reach = [i for i in range(clause.last + 1, min(clause.last + 3, len(s))) if s.is_(i, "NUM", "LOADQ")][:1]
+        if len(reach) != 1 or at in self._undone:
+            return False
+        i = reach[0]
+        lexeme = s.all[i]
+        if lexeme.has("REPQ", "SETQ", "TIMESQ") or lexeme.plural:
+            return False
+        kg = lexeme.num("LOADQ") if lexeme.has("LOADQ") else to_kg(lexeme.value, self._setting.unit)
+        if not LEAST_BODY_KG <= kg <= MOST_BODY_KG:
+            return False
+        first, last = min(at, i), max(at, i)
+        self._add(Bodyweight(kg, s.span(first, last)), first, last)
+        return True
+
+    # swap
+
+    def _swap(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
+        del counts
+        s, names = self._s, self._names(clause)
+        if self._asks_for_swap(clause, spots, names):
+            return True
+        if any(not self._live(i) for i in names) or (clause.asked and not names):
+            return False
+        if "INSTEAD" in spots and len(names) >= 2:
+            at = spots["INSTEAD"]
+            before = [i for i in names if i < at]
+            after = [i for i in names if i > at]
+            if after and (before or len(after) >= 2):
+                to, old = (before[-1], after[0]) if before else (after[1], after[0])
+                self._swapped(old, to, at)
+                return True
+        if "SWAPFROM" in spots and names:
+            at = spots["SWAPFROM"]
+            after = [i for i in names if i > at]
+            link = [i for i in range(at, clause.last) if s.is_(i, "SWAPTO", "THEN")]
+            if len(after) >= 2:
+                self._swapped(after[0], after[1], at)
+                return True
+            if len(after) == 1 and any(i < after[0] for i in link):
+                self._swapped(None, after[0], at)
+                return True
+        if ("INSTEADALONE" in spots or "SUBIN" in spots) and names:
+            self._swapped(None, names[-1], spots.get("INSTEADALONE", spots.get("SUBIN", names[-1])))
+            return True
+        return False
+
+    def _swapped(self, old: int | None, to: int, at: int) -> None:
+        s = self._s
+        first = min(i for i in (old, to, at) if i is not None)
+        last = max(i for i in (old, to, at) if i is not None)
+        gone = self._exercise(old) if old is not None else None
+        target = self._exercise(to)
+        unsure = (
+            s.all[to].mention if target is None else (s.all[old].mention if old is not None and gone is None else None)
+        )
+        self._out.append(Flowed(Swap(gone, target, s.span(first, last)), first, unsure))
+        self._s.use([at] if old is None else [at, old])
+
+    def _asks_for_swap(self, clause: Clause, spots: dict[str, int], names: list[int]) -> bool:
+        """What can I do instead of pull ups? Any alternative to dips?"""
+        s = self._s
+        at = spots.get("ALTERNATIVE", spots.get("INSTEAD"))
+        asks = (
+            clause.asked
+            or any(s.all[i].has("ASKWORD") for i in range(clause.first, clause.last))
+            or any(
+                s.all[i].text
+                in ("need", "i need", "want", "any", "another", "different", "give me", "got", "find me", "suggest")
+                for i in range(clause.first, clause.last)
+            )
+        )
+        if at is None or not asks or len(names) > 1:
+            return False
+        if names and names[0] < at and s.all[at].text in ("instead", "something else") and clause.asked:
+            return False
+        if not names and s.all[at].text not in _ASKS_ALONE:
+            return False
+        first = min([at, *names])
+        last = max([at, *names])
+        old = self._exercise(names[0]) if names else None
+        self._add(Swap(old, None, s.span(first, last)), first, last)
+        s.use(range(clause.first, clause.last))
+        return True
+
+    # skip, next, planned, begin and finish
+
+    def _skip(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
+        at = spots.get("SKIP")
+        if at is None or counts or clause.asked or self._asked(clause, at):
+            return False
+        s = self._s
+        after = [i for i in self._names(clause) if i > at]
+        direct = s.skip(at + 1, "ARTICLE", "FILLER", "ALL", "MORE", "DAY") if at + 1 < len(s) else at + 1
+        if s.all[at].text in _SHORT_SKIPS and (not after or direct != after[0]):
+            return False
+        if after:
+            for i in after:
+                exercise = self._exercise(i)
+                unsure = s.all[i].mention if exercise is None else None
+                self._add(Skip(exercise, s.span(at, i)), i if i != after[0] else at, i, unsure)
+            return True
+        words = {s.all[i].text for i in range(at, clause.last)}
+        if words & {"rest", "them", "it", "those", "these", "that", "remaining", "rest of"}:
+            self._add(
+                Skip(self._last_named(at) or self._setting.now_on, s.span(at, clause.last - 1)), at, clause.last - 1
+            )
+            return True
+        return False
+
+    def _asked(self, clause: Clause, at: int) -> bool:
+        return any(self._s.all[i].has("ASKWORD") for i in range(clause.first, at)) or any(
+            self._s.all[i].text in ("tomorrow", "next week", "next time", "might", "thinking", "if")
+            for i in range(clause.first, clause.last)
+        )
+
+    def _last_named(self, before: int) -> str | None:
+        for i in range(before - 1, -1, -1):
+            if self._s.all[i].mention is not None:
+                return self._exercise(i)
+        return None
+
+    def _next(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
+        at = spots.get("NEXTQ")
+        if at is None or counts:
+            return False
+        s = self._s
+        follow = s.all[at + 1].text if at + 1 < clause.last else ""
+        if follow in ("time", "week", "session", "month", "year", "workout", "for", "set", "block", "monday"):
+            return False
+        if s.all[at].text in _BARE_NEXT or self._names(clause):
+            others = [i for i in range(clause.first, clause.last) if i != at and s.all[i].has("WORD", "EX")]
+            if others:
+                return False
+        self._add(Next(s.span(at, at)), at, at)
+        s.use(range(clause.first, clause.last))
+        return True
+
+    def _planned(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
+        at = spots.get("PLANNED")
+        s = self._s
+        if at is None or counts or clause.asked:
+            return False
+        if any(
+            s.all[i].has("NEG", "ASKWORD")
+            or s.all[i].text in ("almost", "nearly", "if", "hope", "hopefully", "except", "should", "will")
+            for i in range(clause.first, clause.last)
+            if i != at
+        ):
+            return False
+        if clause.last < len(s) and s.all[clause.last].has("BUT"):
+            return False
+        names = self._names(clause)
+        if not names:
+            self._add(AsPlanned(None, s.span(at, at)), at, at)
+        for i in names:
+            exercise = self._exercise(i)
+            unsure = s.all[i].mention if exercise is None else None
+            self._add(AsPlanned(exercise, s.span(min(i, at), max(i, at))), i, i, unsure)
+        s.use(range(clause.first, clause.last))
+        return True
+
+    def _edges(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
+        s = self._s
+        for kind, act in (("FINISH", Finish), ("BEGIN", Begin)):
+            at = spots.get(kind)
+            if at is None or clause.asked or self._hedged(clause, at):
+                continue
+            names = [i for i in self._names(clause) if i > at]
+            if names and (kind == "FINISH" or counts):
+                continue
+            if kind == "FINISH" and s.is_(at + 1, "WITH") and not s.is_(at + 2, "DAY", "TODAYALL"):
+                continue
+            if kind == "BEGIN" and (counts or (s.all[at].text in _SOFT_BEGINS and names)):
+                continue
+            self._add(act(s.span(at, at)), at, at)
+            return True
+        return False
+
+    def _hedged(self, clause: Clause, at: int) -> bool:
+        s = self._s
+        for i in range(clause.first, clause.last):
+            if i == at:
+                continue
+            lexeme = s.all[i]
+            if lexeme.has("ASKWORD") and i < at:
+                return True
+            if lexeme.text in (
+                "tomorrow",
+                "almost",
+                "nearly",
+                "before",
+                "when",
+                "not",
+                "until",
+                "til",
+                "if",
+                "soon",
+                "wish",
+                "in",
+            ):
+                if lexeme.text == "in" and not any(s.all[j].has("DUR", "NUM", "LONG") for j in range(i, clause.last)):
+                    continue
+                return True
+        return False
+
+
+_SHORT_SKIPS: Final = frozenset(
+    {
+        "no",
+        "dropping",
+        "dropped",
+        "giving",
+        "scratch",
+        "leaving",
+        "missing",
+        "cut out",
+        "bin",
+        "avoid",
+        "avoiding",
+        "cutting",
+        "sack",
+        "ditch",
+        "pass on",
+        "bail on",
+    }
+)
+_SOFT_BEGINS: Final = frozenset({"begin", "beginning"})
+_ASKS_ALONE: Final = frozenset({
+    "alternative", "alternatives", "substitute", "something else", "what else can i do", "another exercise", "different exercise",
+    "other exercise", "do instead", "instead", "give me another", "anything else", "another option", "other option", "can i swap", "swap",
+})  # fmt: skip
+_FLOW_KINDS: Final = frozenset({
+    "WEIGHIN", "INSTEAD", "INSTEADALONE", "SWAPFROM", "SWAPTO", "SUBIN", "ALTERNATIVE", "SKIP", "NEXTQ", "PLANNED", "FINISH",
+    "BEGIN",
+})  # fmt: skip

@@ -1,0 +1,232 @@
+"""One message taken through every step, and its acts put in order. The only module here that knows all the others."""
+
+from dataclasses import replace
+
+from core.evidence.exercises import EXERCISES
+from core.model.acts import Act, SetAct, Span
+from core.model.reading import About, Ask, Option, Reading, Setting
+from core.read.amends import Amender, erasures
+from core.read.atoms import Atomiser
+from core.read.attach import attach
+from core.read.belief import believable
+from core.read.days import Spans, day_at, days
+from core.read.flow import Flow, one_of
+from core.read.grammar import Grammar
+from core.read.groups import Parsed
+from core.read.lexemes import mark
+from core.read.modifiers import Remark, remarks
+from core.read.moods import mark_undone
+from core.read.names import Mention
+from core.read.settle import Doubt, Settler
+from core.read.stream import Stream
+from core.read.stretches import Stretch, stretches
+from core.read.symptoms import symptoms
+from core.read.ticks import drop_labels, unticked
+from core.read.tokens import lex
+from core.read.words.languages import language
+
+MOST_OPTIONS = 6
+"""A question offers at most so many answers."""
+
+
+class Message:
+    """Reads one message with its setting."""
+
+    def __init__(self, text: str, setting: Setting) -> None:
+        self._setting = setting
+        tongue = language(setting.language)
+        self.stream = Stream(text, mark(tongue.lexicon.spell(lex(text)), tongue))
+        self.undone: set[int] = set()
+        self.trace: list[tuple[str, str]] = []
+        self._acts: list[tuple[int, int, Act]] = []
+        self._doubts: list[tuple[int, Doubt, str | None]] = []
+        self._order: dict[str, int] = {}
+        self._spent: set[int] = set()
+
+    def reading(self) -> Reading:
+        """The acts, the question, the leftovers."""
+        s = self.stream
+        s.use(unticked(s))
+        for heard in symptoms(s):
+            self._keep(heard.at, heard.act)
+        self.undone = mark_undone(s)
+        for corrected in erasures(s, self.undone):
+            self._keep(corrected.at, corrected.act)
+        for flowed in Flow(s, self._setting, self.undone).read():
+            self._keep(flowed.at, flowed.act)
+        drop_labels_after = self._amends_possible()
+        spans = days(s, self._setting, self.undone)
+        s.use(self.undone)
+        said = remarks(s)
+        if drop_labels_after:
+            self._amend(said)
+        drop_labels(s)
+        self._sets(said, spans)
+        return self._joined()
+
+    def _keep(self, at: int, act: Act, *, order: int | None = None) -> None:
+        self._acts.append((at if order is None else order, len(self._acts), act))
+
+    def _amends_possible(self) -> bool:
+        return any(lexeme.has("AMEND", "NOTWORD", "LAST", "THAT") for lexeme in self.stream.all)
+
+    def _amend(self, said: list[Remark]) -> None:
+        s = self.stream
+        used = {i for remark in said for i in range(remark.first, remark.last + 1)}
+        s.used -= used
+        for corrected in Amender(s, said, self._setting, self.undone).read():
+            self._keep(corrected.at, corrected.act)
+        taken = set(s.used)
+        said[:] = [remark for remark in said if remark.first not in taken]
+        s.use(i for remark in said for i in range(remark.first, remark.last + 1))
+
+    # sets
+
+    def _sets(self, said: list[Remark], spans: Spans) -> None:
+        s = self.stream
+        atomiser = Atomiser(s, said)
+        known = self._unnamed() is not None
+        parts = [(stretch, self._parse(atomiser, stretch)) for stretch in stretches(s, known=known)]
+        self._share_rounds(parts)
+        for stretch, parsed in parts:
+            if not any(group.reps or group.like or group.load for group in parsed.groups):
+                continue
+            if believable(s, stretch, parsed, known=known):
+                self._settle(stretch, parsed, spans)
+
+    def _parse(self, atomiser: Atomiser, stretch: Stretch) -> Parsed:
+        atoms = [atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last)]
+        return Grammar(atoms).parse()
+
+    def _share_rounds(self, parts: list[tuple[Stretch, Parsed]]) -> None:
+        """Rounds said once, before or behind several exercises, count for all of them."""
+        counting = [parsed for _, parsed in parts if any(group.reps for group in parsed.groups)]
+        rounds = next((parsed.rounds for _, parsed in parts if parsed.rounds), None)
+        if rounds is None or len(counting) < 2:
+            return
+        for parsed in counting:
+            for group in parsed.groups:
+                if group.sets is None and len(group.reps) == 1:
+                    group.sets = rounds
+
+    def _unnamed(self) -> str | None:
+        """The exercise of a set that names none."""
+        setting = self._setting
+        if setting.now_on in EXERCISES:
+            return setting.now_on
+        if setting.last is not None and setting.last.exercise in EXERCISES:
+            return setting.last.exercise
+        return setting.plan[0].exercise if len(setting.plan) == 1 and setting.plan[0].exercise in EXERCISES else None
+
+    def _candidates(self, stretch: Stretch, parsed: Parsed) -> tuple[str, ...]:
+        """The exercises that the stretch can be of: one, several to ask about, or none known."""
+        mention = stretch.mention
+        if mention is None:
+            alone = self._unnamed()
+            return () if alone is None or parsed.unknown_name else (alone,)
+        one = one_of(mention, self._setting)
+        if one is not None:
+            return (one,)
+        return self._by_load(mention, parsed)
+
+    def _by_load(self, mention: Mention, parsed: Parsed) -> tuple[str, ...]:
+        """Dumbbell loads in the plural make curls, shrugs and lunges those done with dumbbells."""
+        plural = any(
+            (group.load is not None and (group.load.plural or group.load.way == "per_hand")) or group.lead_plural
+            for group in parsed.groups
+        )
+        if not plural:
+            return mention.ids
+        for dumbbell in ("dumbbell-curl", "shrug-dumbbell"):
+            if dumbbell in mention.ids:
+                return (dumbbell,)
+        by_hand = tuple(one for one in mention.ids if EXERCISES[one].load_kind == "per_hand")
+        return by_hand or mention.ids
+
+    def _settle(self, stretch: Stretch, parsed: Parsed, spans: Spans) -> None:
+        s = self.stream
+        named = self._candidates(stretch, parsed)
+        self.trace.append((s.text[slice(*s.span(stretch.ranges[0][0], stretch.ranges[-1][1] - 1))], " ".join(named)))
+        start = stretch.ranges[0][0]
+        if len(named) != 1:
+            doubt = Doubt("exercise")
+            for one in named[:MOST_OPTIONS]:
+                acts = self._read_as(one, parsed, spans, start)
+                if not isinstance(acts, Doubt):
+                    doubt.readings.append((EXERCISES[one].name, acts))
+            self._doubts.append((start, doubt, None))
+            return
+        acts = self._read_as(named[0], parsed, spans, start)
+        if isinstance(acts, Doubt):
+            self._doubts.append((start, acts, named[0]))
+            return
+        order = self._order.setdefault(named[0], start)
+        for act in acts:
+            self._keep(start, act, order=order)
+
+    def _read_as(self, exercise: str, parsed: Parsed, spans: Spans, start: int) -> list[SetAct] | Doubt:
+        copy = parsed.copy()
+        settled = Settler(copy, exercise, self._setting).settle()
+        if settled.doubt is not None:
+            settled.doubt.readings = [
+                (label, self._finished(exercise, acts, copy, spans)) for label, acts in settled.doubt.readings
+            ]
+            return settled.doubt
+        tagged = [
+            [replace(act, span=self._span(copy, n), day=day_at(spans, copy.groups[n].first)) for act in acts]
+            for n, acts in enumerate(settled.sets)
+        ]
+        return self._finished(exercise, attach(copy, tagged, EXERCISES[exercise]), copy, spans)
+
+    def _span(self, parsed: Parsed, n: int) -> Span:
+        group = parsed.groups[n]
+        return self.stream.span(group.first, group.last)
+
+    def _finished(self, exercise: str, acts: list[SetAct], parsed: Parsed, spans: Spans) -> list[SetAct]:
+        side = EXERCISES[exercise].default_side
+        first = parsed.groups[0].first if parsed.groups else 0
+        span = self.stream.span(first, parsed.groups[-1].last) if parsed.groups else None
+        return [
+            replace(act, side=act.side or side, span=act.span or span, day=act.day or day_at(spans, first))
+            for act in acts
+        ]
+
+    # the whole
+
+    def _joined(self) -> Reading:
+        acts = tuple(act for _, _, act in sorted(self._acts, key=lambda kept: kept[:2]))
+        ask = self._ask(acts)
+        return Reading(acts, ask, self._leftovers(acts, ask))
+
+    def _ask(self, acts: tuple[Act, ...]) -> Ask | None:
+        if not self._doubts:
+            return None
+        rank: dict[About, int] = {"exercise": 0, "numbers": 1, "load": 2, "reps": 3, "meaning": 4}
+        _, doubt, exercise = min(self._doubts, key=lambda found: (rank[found[1].about], found[0]))
+        del acts
+        options = tuple(
+            Option(label or self._label(tuple(sets)), tuple(sets))
+            for label, sets in doubt.readings[:MOST_OPTIONS]
+            if sets
+        )
+        del exercise
+        return Ask(doubt.about, options)
+
+    def _label(self, sets: tuple[SetAct, ...]) -> str:
+        """What an answer would record, in figures: 3 x 8, 60 kg."""
+        from core.read.labels import label
+
+        return label(sets, self._setting.unit)
+
+    def _leftovers(self, acts: tuple[Act, ...], ask: Ask | None) -> tuple[Span, ...]:
+        del ask
+        spans = [act.span for act in acts if act.span is not None]
+        out: list[Span] = []
+        for lexeme in self.stream.all:
+            if "WORD" not in lexeme.k or any(a <= lexeme.start < b for a, b in spans):
+                continue
+            if out and not self.stream.text[out[-1][1] : lexeme.start].strip():
+                out[-1] = (out[-1][0], lexeme.end)
+            else:
+                out.append((lexeme.start, lexeme.end))
+        return tuple(out)

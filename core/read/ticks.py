@@ -1,0 +1,94 @@
+"""Lists with ticks: what is not ticked is not done. Also the labels of a list, which count nothing.
+
+Knows lines and marks only.
+"""
+
+from core.read.stream import Stream
+
+
+def lines(s: Stream) -> list[tuple[int, int]]:
+    """The lines of the message as ranges of lexemes."""
+    out: list[tuple[int, int]] = []
+    first = 0
+    for i in range(len(s) + 1):
+        if i == len(s) or s.all[i].has("NL"):
+            if i > first:
+                out.append((first, i))
+            first = i + 1
+    return out
+
+
+def unticked(s: Stream) -> set[int]:
+    """Lexemes of lines that are not ticked in a list where others are; crosses too. Tick marks are used up."""
+    out: set[int] = set()
+    rows = lines(s)
+    counting = [row for row in rows if any(s.all[i].has("NUM", "LOADQ", "EX") for i in range(*row))]
+    ticks = {row: _tick(s, row) for row in counting}
+    ticked = [row for row, tick in ticks.items() if tick is True]
+    crossed = [row for row, tick in ticks.items() if tick is False]
+    if ticked and len(counting) > 1:
+        for row in counting:
+            if ticks[row] is not True:
+                out.update(range(*row))
+    for row in crossed:
+        out.update(range(*row))
+    return out
+
+
+def _tick(s: Stream, row: tuple[int, int]) -> bool | None:
+    """True for ticked, False for crossed or an empty box, None for neither."""
+    first, last = row
+    found: bool | None = None
+    for i in range(first, last):
+        lexeme = s.all[i]
+        if "TICK" in lexeme.k:
+            s.use([i])
+            found = True
+        elif "CROSS" in lexeme.k:
+            s.use([i])
+            found = False if found is None else found
+        elif lexeme.text == "[":
+            if s.is_(i + 1, "CLOSE"):
+                s.use([i, i + 1])
+                found = False
+            elif i + 2 < last and s.all[i + 1].text in ("x", "v", "✓") and s.all[i + 2].text == "]":
+                s.use([i, i + 1, i + 2])
+                found = True
+    if found is None and last - first > 1 and s.all[last - 1].text == "done":
+        s.use([last - 1])
+        return True
+    return found
+
+
+def drop_labels(s: Stream) -> None:
+    """Set 1, set 2: or 1. 2. 3. at the start of lines name the sets and count nothing."""
+    rows = lines(s)
+    numbered = [row for row in rows if s.is_(row[0], "NUM") and _list_mark(s, row[0] + 1)]
+    if len(numbered) > 1:
+        for first, _ in numbered:
+            s.use([first, first + 1])
+    for i in range(len(s)):
+        if s.is_(i, "SETS") and s.all[i].text in ("set", "round", "sets") and "NUM" not in s.all[i].k:
+            number = s.num(i + 1)
+            label = (
+                number is not None and number == int(number) and number <= 12 and not s.all[i + 1].has("REPQ", "SETQ")
+            )
+            if label and _names_a_set(s, i):
+                s.use([i, i + 1])
+        elif s.is_(i, "ORD") and s.is_(i + 1, "SETS"):
+            s.use([i, i + 1])
+
+
+def _names_a_set(s: Stream, i: int) -> bool:
+    follow = s.skip(i + 2, "COLON", "DASH", "ARTICLE", "FILLER", "BE", "AT", "DONE", "COMMA", "CLOSE", "AMEND")
+    starts = i == 0 or s.all[i - 1].has("NL", "STOP", "COMMA", "COLON", "FILLER", "EX", "THEN", "BULLET", "AND", "DASH")
+    return starts and s.is_(follow, "NUM", "LOADQ", "PLATE", "EMPTYBAR", "REPN", "FAIL", "DUR", "SAME", "BODY")
+
+
+def _list_mark(s: Stream, i: int) -> bool:
+    return (
+        i < len(s)
+        and s.all[i].text in (".", ")")
+        and i + 1 < len(s)
+        and s.is_(i + 1, "NUM", "EX", "LOADQ", "FILLER", "WORD", "PLATE", "EMPTYBAR")
+    )
