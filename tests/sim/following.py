@@ -9,6 +9,7 @@ import numpy as np
 from core.model.target import Advice, Session, Target, TargetSet
 from tests.sim.always import Breach, breaches
 from tests.sim.asking import Asker
+from tests.sim.coaches import Coach, harder
 from tests.sim.life import FIRST_DAY, do_session, next_day, rest_minutes
 from tests.sim.people import Person, fresh_reps
 from tests.sim.yardsticks import oracle
@@ -65,6 +66,29 @@ def follow(person: Person, seed: int, sessions: int, tally: Following) -> None:
         on = next_day(person, on, rng)
     tally.strength_gained.append(person.truth.ln_strength - strength)
     tally.work_gained.append(worth - (first_worth or worth))
+
+
+def follow_coach(person: Person, seed: int, sessions: int, tally: Following, coach: Coach) -> None:
+    """The same lifter under another coach; a step is a met target that was more than the last one asked."""
+    rng = np.random.default_rng([seed, 3])
+    past: list[Session] = []
+    on, strength, best, first_worth = FIRST_DAY, person.truth.ln_strength, 0.0, None
+    tally.lifters += 1
+    for number in range(sessions):
+        target = coach(person, past, number)
+        session, met = do_session(person, target, on, rng)
+        best = worth_of(person, target)
+        first_worth = best if first_worth is None else first_worth
+        if past:
+            tally.asked += 1
+            tally.met += met
+            tally.steps += met and harder(target, past[-1])
+            able, _ = oracle(person, target.sets, number, 60)
+            tally.reach += [(s.reps[0], could) for s, could in zip(target.sets, able, strict=True)]
+        past.append(session)
+        on = next_day(person, on, rng)
+    tally.strength_gained.append(person.truth.ln_strength - strength)
+    tally.work_gained.append(best - (first_worth or best))
 
 
 def _as_done(person: Person, advice: Advice, known: bool) -> Target:

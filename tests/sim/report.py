@@ -5,10 +5,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from tests.sim.coaches import COACHES
 from tests.sim.families import FAMILIES, HELD_OUT
-from tests.sim.following import Following, follow
+from tests.sim.following import Following, follow, follow_coach
 from tests.sim.forecasting import Scores, calibration, score_person
 from tests.sim.goals import GOALS
+from tests.sim.gyms import GYMS
 from tests.sim.people import draw_people
 from tests.sim.yardsticks import RULES
 
@@ -37,18 +39,41 @@ def run(sizes: Sizes, seed: int, with_core: bool) -> str:
         return "\n".join(lines)
     lines += _chance_lines(scores.chance["all"], "(b) chance of fixed targets")
     lines += _chance_lines(apart.chance["all"], "(b*) chance of fixed targets, held-out families")
-    total, tallies = Following(), {name: Following() for name in names}
-    for person, own in draw_people(seed + 1, sizes.lifters):
-        follow(person, own, sizes.sessions, tallies[person.truth.family.name])
-    for each in tallies.values():
-        _pour(each, total)
-    outside = Following()
-    for person, own in draw_people(seed + 3, max(sizes.lifters // 4, 2), HELD_OUT):
-        follow(person, own, sizes.sessions, outside)
+    tallies = followed(sizes, seed)
+    total = tallies["all"]
     lines += _chance_lines(total.chance, "(b2) chance of the core's own targets")
-    lines += _follow_lines({"all": total, **tallies, "held-out*": outside})
+    lines += _follow_lines(tallies)
     lines += _goal_lines((scores, apart), names, total, sizes.sessions)
     return "\n".join(lines)
+
+
+def followed(sizes: Sizes, seed: int) -> dict[str, Following]:
+    """Advice followed: everyone, by family, experience, unit and gym; held-out families; two other coaches."""
+    order = [
+        "all",
+        *(family.name for family in FAMILIES),
+        "new",
+        "some",
+        "long",
+        "kg",
+        "lb",
+        *(gym.name for gym in GYMS),
+    ]
+    out = {name: Following() for name in order}
+    for person, own in draw_people(seed + 1, sizes.lifters):
+        one = Following()
+        follow(person, own, sizes.sessions, one)
+        lifter = person.lifter
+        for group in ("all", person.truth.family.name, lifter.experience, lifter.unit, person.gym.name):
+            _pour(one, out[group])
+    out["held-out*"] = Following()
+    for person, own in draw_people(seed + 3, max(sizes.lifters // 4, 2), HELD_OUT):
+        follow(person, own, sizes.sessions, out["held-out*"])
+    for name, coach in COACHES.items():
+        out[name] = Following()
+        for person, own in draw_people(seed + 1, max(sizes.lifters // 4, 2)):
+            follow_coach(person, own, sizes.sessions, out[name], coach)
+    return out
 
 
 def _pour(one: Following, total: Following) -> None:
@@ -99,9 +124,9 @@ def _follow_lines(groups: dict[str, Following]) -> list[str]:
         ("target", 8),
         ("broken", 8),
     )
-    lines = ["\n(c) advice followed", " " * 10 + "".join(f"{name:>{wide}}" for name, wide in columns) + "   ways"]
-    for name, each in groups.items():
-        asked = sum(each.asked_of.values())
+    lines = ["\n(c) advice followed", " " * 16 + "".join(f"{name:>{wide}}" for name, wide in columns) + "   ways"]
+    for name, each in ((name, each) for name, each in groups.items() if each.lifters):
+        asked = max(sum(each.asked_of.values()), 1)
         ways = ", ".join(f"{way} {n / asked:.0%}" for way, n in each.asked_of.most_common())
         values = (
             f"{each.share_met():.1%}", f"{np.mean(each.first_met or [False]):.0%}", f"{each.how_far():.2f}",
@@ -109,7 +134,7 @@ def _follow_lines(groups: dict[str, Following]) -> list[str]:
             f"{np.mean(each.work_gained or [0]):.1%}", str(len(each.broken)),
         )  # fmt: skip
         row = "".join(f"{value:>{wide}}" for value, (_, wide) in zip(values, columns, strict=True))
-        lines.append(f"{name:<10}{row}   {ways}")
+        lines.append(f"{name:<16}{row}   {ways}")
     whole = groups["all"]
     rates = [f"{way} {whole.met_of[way]}/{n}" for way, n in whole.asked_of.most_common()]
     lines.append("  met by way: " + ", ".join(rates))
