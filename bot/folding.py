@@ -18,11 +18,15 @@ def aim(plan: Plan, exercise: str, on: date) -> Aim:
 
 
 def fold(exercise: str, before: str | None, past: tuple[Past, ...]) -> str:
-    """One exercise's history with more days folded in."""
-    progress = advising.load(before) if before is not None else advising.begin(past[0].lifter, exercise)
+    """One exercise's history with more days folded in.
+
+    Every day passes through text, whether it is folded alone or with others: sums of numbers depend on how they lie in
+    memory, in their last bit, and what is rebuilt must be the same to that bit.
+    """
+    folded = before if before is not None else advising.dump(advising.begin(past[0].lifter, exercise))
     for one in past:
-        progress = advising.absorb(progress, one.lifter, one.aim, one.session)
-    return advising.dump(progress)
+        folded = advising.dump(advising.absorb(advising.load(folded), one.lifter, one.aim, one.session))
+    return folded
 
 
 FOLDING = Folding(version("rungbook"), aim, fold)

@@ -12,10 +12,10 @@ from bot.store.tables import chat, halt, outbox
 from bot.store.upsert import put
 from core.model.outcome import Button, Reply
 
-Kind = Literal["reply", "alert", "prompt", "summary"]
+Kind = Literal["reply", "alert", "prompt", "summary", "post"]
 """What kind of message; in this order when several chats wait."""
 
-RANK: Final[dict[str, int]] = {"reply": 0, "alert": 1, "prompt": 2, "summary": 3}
+RANK: Final[dict[str, int]] = {"reply": 0, "alert": 1, "prompt": 2, "summary": 3, "post": 4}
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +30,9 @@ class Letter:
     address: tuple[str, int] | None = None
     thread: int | None = None
     reply_to: int | None = None
+    edits: int | None = None
+    """The number of an earlier message of ours that is written over."""
+    attachment: tuple[str, bytes] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +50,9 @@ class Queued:
     attempts: int
     private: bool
     not_before: datetime | None
+    edits: int | None = None
+    """The channel's own number of the message that is written over; None: it is a new one."""
+    attachment: tuple[str, bytes] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,9 +63,10 @@ class Reach:
     platforms: frozenset[int] | None = None
 
 
-def queue(conn: Connection, letter: Letter, now: datetime) -> None:
-    """Queue one message."""
+def queue(conn: Connection, letter: Letter, now: datetime) -> int:
+    """Queue one message; gives its number in the outbox."""
     channel, platform = letter.address or (None, None)
+    name, content = letter.attachment or (None, None)
     values = {
         "chat": letter.chat,
         "person": letter.person,
@@ -73,8 +80,27 @@ def queue(conn: Connection, letter: Letter, now: datetime) -> None:
         "attempts": 0,
         "made": now,
         "reply_to": letter.reply_to,
+        "edits": letter.edits,
+        "file": name,
+        "content": content,
     }
-    conn.execute(insert(outbox).values(**values))
+    number: int = conn.execute(insert(outbox).values(**values).returning(outbox.c.seq)).scalar_one()
+    return number
+
+
+def rewrite(conn: Connection, seq: int, letter: Letter, now: datetime) -> int:
+    """Say it in the place of the earlier message ``seq``; gives the number to write over the next time.
+
+    While one of the two still waits to be sent, its words are changed and nothing is added.
+    """
+    open_ = select(func.max(outbox.c.seq)).where(or_(outbox.c.seq == seq, outbox.c.edits == seq))
+    waiting = conn.execute(open_.where(outbox.c.state == "queued")).scalar()
+    if waiting is not None:
+        conn.execute(update(outbox).where(outbox.c.seq == waiting).values(text=letter.text))
+        return seq
+    gone = conn.execute(select(outbox.c.message_id).where(outbox.c.seq == seq)).scalar() is None
+    number = queue(conn, letter if gone else replace(letter, edits=seq), now)
+    return number if gone else seq
 
 
 def as_reply(letter: Letter, reply: Reply) -> Letter:
@@ -108,6 +134,7 @@ def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> l
     first = select(func.min(outbox.c.seq)).where(outbox.c.state == "queued")
     first = first.group_by(outbox.c.chat, outbox.c.channel, outbox.c.platform)
     again = and_(outbox.c.state == "uncertain", outbox.c.attempts < resend_below, outbox.c.not_before <= now)
+    earlier = outbox.alias()
     query = (
         select(
             outbox,
@@ -115,8 +142,10 @@ def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> l
             func.coalesce(chat.c.platform, outbox.c.platform).label("to_platform"),
             chat.c.person.label("owner"),
             chat.c.not_before.label("chat_not_before"),
+            earlier.c.message_id.label("edits_message"),
         )
         .join(chat, chat.c.id == outbox.c.chat, isouter=True)
+        .join(earlier, earlier.c.seq == outbox.c.edits, isouter=True)
         .where(or_(outbox.c.seq.in_(first), again))
         .where(or_(and_(outbox.c.chat.is_not(None), chat.c.active == 1, *_within(reach)), _foreign(reach)))
         .order_by(case(RANK, value=outbox.c.kind), outbox.c.seq)
@@ -127,7 +156,10 @@ def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> l
 def sent(conn: Connection, seq: int, message_id: int | None) -> None:
     """It was delivered. Of a message to someone we do not know nothing is kept."""
     conn.execute(delete(outbox).where(outbox.c.seq == seq, outbox.c.chat.is_(None)))
-    conn.execute(update(outbox).where(outbox.c.seq == seq).values(state="sent", message_id=message_id))
+    row = update(outbox).where(outbox.c.seq == seq).values(state="sent", message_id=message_id, content=None)
+    first = conn.execute(row.returning(outbox.c.edits)).scalar()
+    if first is not None and message_id is not None:  # where the earlier one was gone it has a new number now
+        conn.execute(update(outbox).where(outbox.c.seq == first).values(message_id=message_id))
 
 
 def later(conn: Connection, one: Queued, until: datetime, *, whole_channel: bool) -> None:
@@ -203,4 +235,6 @@ def _queued(row: Any) -> Queued:
         attempts=row.attempts,
         private=row.chat is None or row.owner is not None,
         not_before=max((at for at in (row.not_before, row.chat_not_before) if at is not None), default=None),
+        edits=row.edits_message,
+        attachment=(row.file, row.content) if row.content is not None else None,
     )

@@ -10,6 +10,7 @@ from sqlalchemy import (
     Column,
     ForeignKey,
     Index,
+    LargeBinary,
     MetaData,
     PrimaryKeyConstraint,
     Table,
@@ -258,7 +259,7 @@ outbox = _table(
     _text("channel", nullable=True),  # with platform: someone we do not know; the row goes once it is sent
     _whole("platform", nullable=True),
     _whole("thread", nullable=True),
-    _text("kind"),  # reply, alert, prompt, summary
+    _text("kind"),  # reply, alert, prompt, summary, post
     _text("text"),
     _text("buttons"),
     _text("state"),  # queued, sent, uncertain, dead
@@ -267,9 +268,81 @@ outbox = _table(
     _moment("not_before", nullable=True),
     _whole("message_id", nullable=True),
     _whole("reply_to", ForeignKey("inbox.seq"), nullable=True),
+    _whole("edits", nullable=True),  # an earlier message of ours that this one is written over
+    _text("file", nullable=True),  # the name of what goes with it
+    Column("content", LargeBinary, nullable=True),
     Index("outbox_by_state", "state", "chat", "seq"),
     Index("outbox_by_reply", "reply_to"),
 )
 
 halt = _table("halt", _text("channel", primary_key=True), _moment("until"))
 """A whole channel must wait until then; kept, so that a restart does not go on with the storm."""
+
+# Challenges
+
+challenge = _table(
+    "challenge",
+    _whole("id", primary_key=True),
+    _whole("chat", ForeignKey("chat.id")),  # the group's
+    _whole("coach", ForeignKey("person.id")),
+    _text("title"),
+    _day("starts"),
+    _whole("weeks"),
+    _text("counts"),  # steps, sessions, both
+    _text("teams"),
+    _text("zone"),
+    _whole("thread", nullable=True),
+    _text("state"),  # on, over, ended
+    _whole("closed"),  # weeks that are closed
+    _text("door", nullable=True),  # the hash of the code by which people without a coach come in
+    _whole("post", nullable=True),  # this week's standings, in the outbox
+    _text("said", nullable=True),  # what that post says
+    _moment("looked", nullable=True),
+    Index("challenge_by_chat", "chat", "state"),
+)
+
+entrant = _table(
+    "entrant",
+    _whole("challenge", ForeignKey("challenge.id")),
+    _whole("person", ForeignKey("person.id")),
+    _text("shown"),
+    _text("team", nullable=True),
+    _whole("trusted"),  # 1: the coach lets sessions count that are told in one go
+    PrimaryKeyConstraint("challenge", "person"),
+    Index("entrant_by_person", "person"),
+)
+
+stay = _table(
+    "stay",
+    _whole("id", primary_key=True),
+    _whole("challenge", ForeignKey("challenge.id")),
+    _whole("person", ForeignKey("person.id")),
+    _text("kind"),  # in, pause
+    _day("since"),
+    _day("until", nullable=True),
+    Index("stay_by_challenge", "challenge", "person"),
+)
+
+contest_day = _table(
+    "contest_day",
+    _whole("challenge", ForeignKey("challenge.id")),
+    _whole("person", ForeignKey("person.id")),
+    _day("on"),
+    _text("body"),
+    _text("made_of"),  # a digest of the acts, targets and plan that it was made of
+    _whole("sealed"),  # 1: its week is closed
+    PrimaryKeyConstraint("challenge", "person", "on"),
+)
+"""What a member did on a day, as facts. Made anew from acts while its week is open; as it was from the close on."""
+
+verdict = _table(
+    "verdict",
+    _whole("id", primary_key=True),
+    _whole("challenge", ForeignKey("challenge.id")),
+    _whole("person", ForeignKey("person.id")),
+    _day("on"),
+    _text("exercise"),  # empty: the whole session
+    _text("word"),  # waits, yes, no
+    UniqueConstraint("challenge", "person", "on", "exercise"),
+)
+"""The coach's word on what was told."""
