@@ -173,7 +173,8 @@ class Outbox:
             flying.pop(to).result()
 
     async def _send(self, one: Queued) -> None:
-        parcel = Parcel(one.platform, one.text, tuple((b.label, b.data) for b in one.buttons), one.thread)
+        buttons = tuple((b.label, b.data) for b in one.buttons)
+        parcel = Parcel(one.platform, one.text, buttons, one.thread, one.attachment, one.edits)
         try:
             became = await self._sender.send(parcel)
         except Exception as bug:  # noqa: BLE001  # a sender's bug must not stop the other chats
@@ -193,7 +194,7 @@ def _settle(conn: Connection, one: Queued, became: Delivery, now: datetime) -> N
             outbox.later(conn, one, now + timedelta(seconds=seconds), whole_channel=scope == "bot")
         case Uncertain():
             # Twice in a group disturbs everyone; once too often to one person is better than never.
-            outbox.uncertain(conn, one, now + RESEND_AFTER if one.private else None)
+            outbox.uncertain(conn, one, now + RESEND_AFTER if one.private or one.edits is not None else None)
         case Moved(chat) if one.chat is not None and chat != one.platform:
             people.move_chat(conn, one.chat, chat)
         case Refused(_, chat_gone):

@@ -44,6 +44,8 @@ class Parcel:
     thread: int | None = None
     attachment: tuple[str, bytes] | None = None
     """A file name and its bytes, sent with the text as caption."""
+    edits: int | None = None
+    """The channel's own number of an earlier message that this one is written over; sent anew where it is gone."""
 
 
 @dataclass(frozen=True, slots=True)

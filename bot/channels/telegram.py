@@ -26,10 +26,11 @@ from bot.channels.telegram_errors import (
     REFUSED_TOKEN,
     delivery_of,
     flood_seconds,
+    message_is_gone,
     thread_is_gone,
     without_secret,
 )
-from bot.channels.telegram_parcel import Request, requests_of, unpressable, without_thread
+from bot.channels.telegram_parcel import Request, anew, requests_of, unpressable, without_thread
 from bot.channels.telegram_shape import ALLOWED_UPDATES, Me, next_offset, open_update, raw_update
 from bot.ports import ChannelRefused, Delivery, Later, Moved, Opened, Parcel, Press, RawUpdate, Refused, Sent
 
@@ -211,6 +212,8 @@ class Telegram:
         except FAILURES as error:
             if thread_is_gone(error) and "message_thread_id" in request.arguments:
                 return await self._deliver(without_thread(request), chat)
+            if message_is_gone(error) and "message_id" in request.arguments:
+                return await self._deliver(anew(request), chat)
             meaning = delivery_of(error, self._words_of(error))
             if isinstance(error, RetryAfter) and isinstance(meaning, Later):
                 return self._widened(meaning, chat)

@@ -35,6 +35,9 @@ REFUSED_TOKEN: Final = (InvalidToken, EndPointNotFound)
 THREAD_GONE: Final = ("message thread not found", "topic_closed", "topic_deleted")
 """The topic cannot be written in; the chat's general one can."""
 
+MESSAGE_GONE: Final = ("message to edit not found", "message can't be edited", "message_id_invalid")
+"""The message that was to be written over is not there any more, or too old."""
+
 BAD_REQUESTS: Final[tuple[tuple[str, Delivery], ...]] = (
     ("message is not modified", Sent()),
     ("query is too old", Sent()),
@@ -71,6 +74,11 @@ def flood_seconds(error: RetryAfter) -> float:
 def thread_is_gone(error: Exception) -> bool:
     """Whether a message was refused only for the topic that it was meant for."""
     return isinstance(error, BadRequest) and any(text in str(error).lower() for text in THREAD_GONE)
+
+
+def message_is_gone(error: Exception) -> bool:
+    """Whether a message could not be written over, so that it must be sent anew."""
+    return isinstance(error, BadRequest) and any(text in str(error).lower() for text in MESSAGE_GONE)
 
 
 def without_secret(text: str, token: str) -> str:

@@ -44,6 +44,8 @@ def requests_of(parcel: Parcel) -> tuple[Request, ...]:
     calls = [Request("sendMessage", _text(parcel, text)) for text in texts]
     if parcel.attachment is not None:
         calls.append(Request("sendDocument", _document(parcel, parcel.attachment, caption)))
+    if parcel.edits is not None and len(calls) == 1 and calls[0].method == "sendMessage":
+        calls = [Request("editMessageText", {**_over(calls[0].arguments), "message_id": parcel.edits})]
     markup = _markup(parcel.buttons)
     if calls and markup is not None:
         calls[-1] = Request(calls[-1].method, {**calls[-1].arguments, "reply_markup": markup})
@@ -54,6 +56,11 @@ def without_thread(request: Request) -> Request:
     """The same call for the chat's general topic."""
     kept = {key: value for key, value in request.arguments.items() if key != "message_thread_id"}
     return Request(request.method, kept)
+
+
+def anew(request: Request) -> Request:
+    """The same words as a new message, where the one to be written over is gone."""
+    return Request("sendMessage", {key: value for key, value in request.arguments.items() if key != "message_id"})
 
 
 def unpressable(parcel: Parcel) -> tuple[str, ...]:
@@ -89,6 +96,11 @@ def split(text: str, limit: int) -> tuple[str, ...]:
 
 def _text(parcel: Parcel, text: str) -> dict[str, Any]:
     return {**_address(parcel), "text": text, "link_preview_options": {"is_disabled": True}}
+
+
+def _over(arguments: Mapping[str, Any]) -> dict[str, Any]:
+    """What may be said when writing over: the message stays in its topic."""
+    return {key: value for key, value in arguments.items() if key != "message_thread_id"}
 
 
 def _document(parcel: Parcel, attachment: tuple[str, bytes], caption: str) -> dict[str, Any]:

@@ -346,3 +346,98 @@ verdict = _table(
     UniqueConstraint("challenge", "person", "on", "exercise"),
 )
 """The coach's word on what was told."""
+
+# The coach's desk
+
+plan_version = _table(
+    "plan_version",
+    _whole("id", primary_key=True),
+    _whole("person", ForeignKey("person.id")),
+    _whole("by", ForeignKey("person.id"), nullable=True),  # who put it in force
+    _moment("at"),
+    _text("what"),  # written, copied, put back, by hand
+    _text("body"),
+    Index("plan_version_by_person", "person", "id"),
+)
+"""Every plan that was ever in force, so that each change has its who and when and can be taken back."""
+
+question = _table(
+    "question",
+    _whole("id", primary_key=True),
+    _whole("asks", ForeignKey("person.id")),  # who may answer
+    _whole("about", ForeignKey("person.id"), nullable=True),
+    _text("kind"),
+    _text("body"),
+    _moment("at"),
+    _moment("until", nullable=True),
+    _text("state"),  # open, yes, no, passed
+    Index("question_by_asks", "asks", "state"),
+    Index("question_by_about", "about", "kind", "state"),
+)
+"""What waits for a yes: plans, words to many, hand-overs, targets of clients whose coach is asked first."""
+
+rein = _table(
+    "rein",
+    _whole("id", primary_key=True),
+    _whole("person", ForeignKey("person.id")),
+    _text("kind"),  # ask, hold, no_heavier, ways, fixed
+    _text("exercise", nullable=True),
+    _text("part", nullable=True),
+    _text("body", nullable=True),
+    _day("until", nullable=True),
+    _whole("by", ForeignKey("person.id")),
+    _moment("at"),
+    _moment("ended", nullable=True),
+    Index("rein_by_person", "person", "ended"),
+)
+"""Targets under the coach's hand."""
+
+remark = _table(
+    "remark",
+    _whole("id", primary_key=True),
+    _whole("by", ForeignKey("person.id")),
+    _whole("about", ForeignKey("person.id")),
+    _moment("at"),
+    _text("text"),
+    Index("remark_by_about", "about"),
+)
+"""A coach's private notes; their client never sees them."""
+
+word = _table(
+    "word",
+    _whole("id", primary_key=True),
+    _whole("by", ForeignKey("person.id")),
+    _whole("to", ForeignKey("person.id")),
+    _moment("at"),
+    _text("text"),
+    _whole("answered"),  # 1: the next words of the one told were passed on as an answer
+    Index("word_by_to", "to", "id"),
+)
+"""Words between people."""
+
+hours = _table(
+    "hours",
+    _whole("person", ForeignKey("person.id"), primary_key=True),
+    _text("digest_at"),
+    _whole("week_day"),
+    _text("week_at"),
+)
+"""When a coach wants the morning word and the weeks."""
+
+mark = _table(
+    "mark",
+    _whole("person", ForeignKey("person.id")),
+    _text("exercise"),
+    _day("on"),
+    Column("estimate", REAL, nullable=False),
+    PrimaryKeyConstraint("person", "exercise", "on"),
+)
+"""What the estimate was at the end of a week, to compare later ones with."""
+
+enclosure = _table(
+    "enclosure",
+    _whole("letter", ForeignKey("outbox.seq"), primary_key=True),
+    _text("name"),
+    Column("body", LargeBinary, nullable=False),
+)
+"""A picture or a document that goes with a message."""

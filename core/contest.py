@@ -1,0 +1,113 @@
+"""A member's day made ready for the scoring: what was planned, asked and told comes in, a day of facts goes out.
+
+The page that joins a challenge with advice: reports are held against the forecast made before them. Knows no store and
+no chat, and gives no load, ache or target away: ``DayDone`` has no place for them.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime, timedelta
+
+from core.advising import advise_from, load
+from core.challenge.judging import Surprise, beyond_belief, considered, result_of, surprise
+from core.decide.judge import as_asked
+from core.evidence.aches import loads_part
+from core.evidence.body import row_of
+from core.evidence.numbers import value
+from core.model.acts import Begin, Finish, SetAct, Swap
+from core.model.book import Kept
+from core.model.challenge import Attempt, DayDone, Word
+from core.model.lifter import Lifter
+from core.model.plan import Planned, TrainingDay
+from core.model.target import Aim, Target, TargetSet
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """One member's day as it stands: what was planned, the acts kept for it, the targets in force, what was known.
+
+    ``before`` maps an exercise to its progress text from before that day. ``off``: it was called off.
+    """
+
+    on: date
+    planned: TrainingDay
+    acts: tuple[Kept, ...]
+    targets: Mapping[str, Target]
+    lifter: Lifter
+    before: Mapping[str, str] = field(default_factory=dict)
+    off: bool = False
+    held: bool = False
+
+
+def day_of(told: Told) -> DayDone:
+    """The day of facts. What the forecast cannot believe, and a session told in one go, is marked as waiting."""
+    attempts = tuple(_attempt(told, one) for one in _swapped(told))
+    done = any(isinstance(kept.act, SetAct) for kept in told.acts)
+    word: Word = "waits" if done and not told_live(told.acts) else "unneeded"
+    return DayDone(told.on, attempts, off=told.off and not done, held=told.held, word=word)
+
+
+def with_words(day: DayDone, said: Mapping[str, Word], *, trusted: bool) -> DayDone:
+    """The day with the coach's words on what waits, by exercise; "" is the session as a whole."""
+    attempts = tuple(
+        Attempt(one.exercise, one.way, one.result, one.ached, _word(one.word, said.get(one.exercise)))
+        for one in day.attempts
+    )
+    whole: Word = "unneeded" if trusted and day.word == "waits" else _word(day.word, said.get(""))
+    return DayDone(day.on, attempts, day.off, day.held, whole)
+
+
+def _word(asked: Word, said: Word | None) -> Word:
+    return said if asked == "waits" and said is not None else asked
+
+
+def told_live(acts: tuple[Kept, ...]) -> bool:
+    """Whether a session was told while it happened: its messages came over some minutes."""
+    moments = sorted(kept.at for kept in acts if isinstance(kept.act, SetAct | Begin | Finish))
+    return bool(moments) and _minutes(moments[0], moments[-1]) >= value("challenge.live_minutes")
+
+
+def _minutes(first: datetime, last: datetime) -> float:
+    return (last - first) / timedelta(minutes=1)
+
+
+def _swapped(told: Told) -> tuple[Planned, ...]:
+    """The day's exercises, those swapped by what was done in their place."""
+    found = list(told.planned.exercises)
+    for kept in told.acts:
+        act = kept.act
+        if isinstance(act, Swap) and act.to is not None:
+            found = [Planned(act.to, one.aim) if one.exercise == act.from_ else one for one in found]
+    return tuple({one.exercise: one for one in found}.values())
+
+
+def _attempt(told: Told, planned: Planned) -> Attempt:
+    exercise = planned.exercise
+    target = told.targets.get(exercise) or _aimed(planned.aim)
+    sets = tuple(
+        act for act in (kept.act for kept in told.acts) if isinstance(act, SetAct) and act.exercise == exercise
+    )
+    ached = any(
+        (one.level is None or one.level > 0)
+        and 0 <= (told.on - one.on).days <= value("challenge.ache_days")
+        and loads_part(row_of(exercise), one.where)
+        for one in told.lifter.aches
+    )
+    off = _surprise(told, exercise, planned.aim, target, sets)
+    result = result_of(target, sets, as_asked, off)
+    return Attempt(exercise, target.way, result, ached, "waits" if beyond_belief(off) else "unneeded")
+
+
+def _aimed(aim: Aim) -> Target:
+    """Without a target in force, the aim itself at any load."""
+    return Target("first", (TargetSet(None, aim.reps, aim.rir, aim.tempo, aim.rest_s),) * aim.sets)
+
+
+def _surprise(told: Told, exercise: str, aim: Aim, target: Target, sets: tuple[SetAct, ...]) -> Surprise:
+    """How far the sets lie off what was expected of them; no surprise before anything is known."""
+    before = told.before.get(exercise)
+    asked = considered(target, sets)
+    if before is None or not asked or any(one.load is None for one in asked):
+        return Surprise()
+    seen = advise_from(load(before), told.lifter, exercise, aim, told.on, (), asked)
+    return surprise(sets, seen.forecast)
