@@ -151,6 +151,7 @@ _ROWS: Final = (
     _n("challenge.kept_share", 0.5, "1", (0.3, 1.0), "derived", "judgement", "share of a session's exercises begun that makes it kept"),
     _n("challenge.least_sessions", 2, "sessions", (1, 6), "derived", "judgement", "chances worth this many sessions are needed for a place"),
     _n("challenge.weeks", 6, "weeks", (1, 26), "derived", "judgement", "length when unsaid, and the bounds of a said one"),
+    _n("challenge.ache_days", 7, "days", (1, 28), "derived", "judgement", "an ache said so lately makes what was not done no chance"),
     _n("challenge.live_minutes", 10, "min", (2, 30), "derived", "judgement", "a session told over at least this long was told while it happened"),
 )
 # fmt: on
