@@ -171,7 +171,10 @@ class BotApi:
     async def _handle(self, request: web.Request) -> web.StreamResponse:
         if request.match_info["token"] != self.token:
             return _refusal(Refuse(401, "Unauthorized"))
-        call = await _read(request)
+        try:
+            call = await _read(request)
+        except ConnectionResetError:  # the caller died in the middle of asking
+            return _cut(request)
         self.calls.append(call)
         await self._tell()
         script = self._script[call.method]
