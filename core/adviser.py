@@ -5,7 +5,7 @@ next set. It may not know acts other than sets, nor words.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Final
 
@@ -18,10 +18,14 @@ from core.flow.day import aim_of
 from core.model.acts import SetAct
 from core.model.book import Book
 from core.model.lifter import Lifter
-from core.model.target import Advice, Session, Target
+from core.model.target import Advice, Reason, Session, Target, TargetSet
+from core.model.working import working_sets
 
 ON_A_BAR: Final = frozenset({"bar"})
 """Implements whose plates are named side by side; what else is loaded differs from gym to gym."""
+
+BODY_FIRST: Final = frozenset({"ache-stop", "ache-ease", "ache-hold"})
+"""Rules that outrank a target set by hand."""
 
 _SOURCES: Final = {rule.id: rule.sources for rule in RULES}
 
@@ -34,13 +38,9 @@ class Advisers:
 
     def today(self, book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
         """Advice for the sets still to do today."""
-        key = ("today", on, exercise, done, aim_of(book, on, exercise), _person(book.lifter))
-        return self._once(
-            key,
-            lambda: advise_from(
-                _progress(book, exercise), book.lifter, exercise, aim_of(book, on, exercise), on, today=done
-            ),
-        )
+        fixed = book.fixed.get(exercise)
+        key = ("today", on, exercise, done, aim_of(book, on, exercise), _person(book.lifter), fixed)
+        return self._once(key, lambda: _today(book, on, exercise, done))
 
     def after(self, book: Book, session: Session, exercise: str, on: date) -> Advice:
         """Advice for ``on``, once ``session`` is history."""
@@ -73,6 +73,24 @@ class Advisers:
     def sources(self, rule: str) -> tuple[str, ...]:
         """The ids of the sources of a rule."""
         return _SOURCES.get(rule, ())
+
+
+def _today(book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
+    progress, aim = _progress(book, exercise), aim_of(book, on, exercise)
+    advice = advise_from(progress, book.lifter, exercise, aim, on, today=done)
+    fixed = book.fixed.get(exercise)
+    if fixed is None or advice.why[0].rule in BODY_FIRST:
+        return advice
+    return _by_hand(advise_from(progress, book.lifter, exercise, aim, on, done, _left(fixed, done)), fixed, done)
+
+
+def _left(fixed: Target, done: tuple[SetAct, ...]) -> tuple[TargetSet, ...]:
+    return fixed.sets[len(working_sets(done)) :]
+
+
+def _by_hand(seen: Advice, fixed: Target, done: tuple[SetAct, ...]) -> Advice:
+    """The coach's own target, with what is expected of it."""
+    return replace(seen, way=fixed.way, sets=_left(fixed, done), why=(Reason("Your coach set this one.", "by-hand"),))
 
 
 def _person(lifter: Lifter) -> object:

@@ -6,7 +6,7 @@ from typing import Final
 
 from sqlalchemy import Connection, select
 
-from bot.store import acts, people, plans, progress
+from bot.store import acts, coaching, people, plans, progress
 from bot.store.progress import Folding
 from bot.store.shapes import ask_of, noun_of, target_of
 from bot.store.tables import day_plan, hold, lifter, pending, target
@@ -45,13 +45,14 @@ def load(conn: Connection, who: int, now: datetime, folding: Folding, edited: Ed
     on = _session_day(book, at, edited)
     history = progress.bring_up(conn, who, on, folding)
     once = conn.execute(select(day_plan.c.body).where(day_plan.c.person == who, day_plan.c.on == on)).scalar()
-    return replace(
+    book = replace(
         book,
         targets=_targets(conn, who, on),
         progress=history.folded,
         usual=history.usual,
         planned_for_today=noun_of(Plan, once) if once else None,
     )
+    return coaching.in_hand(conn, who, book, on)
 
 
 def _session_day(book: Book, at: datetime, edited: Edited | None) -> date:

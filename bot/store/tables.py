@@ -294,7 +294,7 @@ challenge = _table(
     _whole("thread", nullable=True),
     _text("state"),  # on, over, ended
     _whole("closed"),  # weeks that are closed
-    _text("door", nullable=True),  # the hash of the code by which people without a coach come in
+    _text("door", nullable=True),  # the code by which people without a coach come in
     _whole("post", nullable=True),  # this week's standings, in the outbox
     _text("said", nullable=True),  # what that post says
     _moment("looked", nullable=True),
@@ -433,11 +433,3 @@ mark = _table(
     PrimaryKeyConstraint("person", "exercise", "on"),
 )
 """What the estimate was at the end of a week, to compare later ones with."""
-
-enclosure = _table(
-    "enclosure",
-    _whole("letter", ForeignKey("outbox.seq"), primary_key=True),
-    _text("name"),
-    Column("body", LargeBinary, nullable=False),
-)
-"""A picture or a document that goes with a message."""

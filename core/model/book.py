@@ -98,3 +98,5 @@ class Book:
     hold: Hold | None = None
     planned_for_today: Plan | None = None
     """A one-off change of today (moved session, trimmed plan); None: the weekly plan stands."""
+    fixed: Mapping[str, Target] = field(default_factory=dict)
+    """Targets set by hand for this day's session, by exercise. The rule of an ache still outranks them."""
