@@ -26,7 +26,7 @@ from core.estimate.belief import (
 )
 from core.estimate.carry import Carry, carried, carry_after
 from core.estimate.keep import belief_from, belief_text
-from core.estimate.outlook import FormBelief, form_after, outlook, paths_of
+from core.estimate.outlook import FormBelief, believable, form_after, outlook, paths_of
 from core.estimate.sighting import Day, load_choice, sightings
 from core.evidence.body import row_of, traits_of
 from core.evidence.numbers import value
@@ -78,14 +78,16 @@ def absorb(progress: Progress, lifter: Lifter, aim: Aim, session: Session) -> Pr
     found, _, count = sightings(session.sets, day)
     if not count:
         return replace(progress, facts=facts_after(progress.facts, aim, session, believed=True))
-    belief = _opened(progress, session.on)
+    before = belief = _opened(progress, session.on)
     if progress.seen is None and found:
         belief, _ = absorb_set(belief, progress.exercise, load_choice(found[0], day))
     highest = 0.0
     for one in found:
         belief, surprise = absorb_set(belief, progress.exercise, one)
         highest = max(highest, surprise)
-    believed = highest <= value("form.doubt_z")
+    believed = True
+    if progress.seen is not None and highest > value("form.look_z"):
+        believed = believable(paths_of(before, progress.exercise, 0.0, 0), working_sets(session.sets), day)
     return Progress(
         exercise=progress.exercise,
         belief=belief,
@@ -131,7 +133,7 @@ def _forecasters(progress: Progress, day: Day, on: date, today: tuple[SetAct, ..
     return plan, now
 
 
-def advise_from(  # noqa: PLR0913 - the contract's question, field by field
+def advise_from(
     progress: Progress, lifter: Lifter, exercise: str, aim: Aim, on: date, today: tuple[SetAct, ...] = (),
     consider: tuple[TargetSet, ...] | None = None,
 ) -> Advice:  # fmt: skip

@@ -6,6 +6,7 @@ Everything a rule reads is here, computed once, and none of it can be changed by
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import date
+from math import isfinite
 
 from core.decide.facts import Facts
 from core.decide.kit import Shelf, at_most, hardness, load_at, shelf
@@ -57,7 +58,7 @@ class Case:
         return 0 if self.facts.on is None else max((self.on - self.facts.on).days, 0)
 
 
-def case_of(  # noqa: PLR0913 - the door of the stage: what the two callables need is not for a rule to see
+def case_of(
     lifter: Lifter, exercise: str, aim: Aim, facts: Facts, on: date, today: tuple[SetAct, ...], carries: Carries,
     forecast: Forecaster,
 ) -> Case:  # fmt: skip
@@ -180,7 +181,7 @@ def sane_tempo(tempo: Tempo | None, aimed: Tempo | None) -> Tempo | None:
     if tempo is None:
         return None
     low, high = value("tempo.part_min_s"), value("tempo.part_max_s")
-    down, bottom, up, top = (None if part is None or part != part else max(part, 0.0) for part in tempo)  # noqa: PLR0124
+    down, bottom, up, top = (max(part, 0.0) if part is not None and isfinite(part) else None for part in tempo)
     explosive = up == 0 and aimed is not None and aimed[2] == 0
     down = None if down is None else min(max(down, low), high)
     up = up if up is None or explosive else min(max(up, low), high)
@@ -197,7 +198,7 @@ def rest_floor(row: Exercise) -> float:
 
 def sane_rest(rest_s: float | None, row: Exercise) -> float | None:
     """A rest inside the table's limits."""
-    if rest_s is None or rest_s != rest_s:  # noqa: PLR0124
+    if rest_s is None or not isfinite(rest_s):
         return None
     return min(max(rest_s, rest_floor(row)), max(value("rest.ceiling_s"), rest_floor(row)))
 
@@ -212,7 +213,7 @@ def sane_aim(aim: Aim, exercise: str) -> Aim:
     row = row_of(exercise)
     cap = count_cap(row)
     low, high = sorted(int(min(max(count, 1), cap)) for count in aim.reps)
-    rir = aim.rir if aim.rir == aim.rir and 0 <= aim.rir <= 10 else 2.0  # noqa: PLR0124
+    rir = aim.rir if 0 <= aim.rir <= 10 else 2.0
     rest = aim.rest_s if aim.rest_s is not None else value(f"rest.default_{row.kind}_s")
     return replace(
         aim,

@@ -61,13 +61,6 @@ def _form_said(case: Case) -> bool:
     return (today or case.facts.form) in ("fair", "loose")
 
 
-def _same_too_much(case: Case) -> bool:
-    """The same again is short by the estimate that only rises, and the forecast gives it little chance."""
-    if case.fits(case.base, -value("ease.short")):
-        return False
-    return case.forecast(case.base).chance < value("ease.chance")
-
-
 # --- then ---------------------------------------------------------------------------------------------------------
 def _stop(case: Case) -> Choice:  # noqa: ARG001 - a row's answer is given the case whether it needs it or not
     return Choice("stop", ())
@@ -150,10 +143,6 @@ def _carried_less(case: Case) -> Sets | None:
     return None
 
 
-def _ease_soon(case: Case) -> Choice:
-    return Choice("ease", _carried_less(case) or _table_less(case))
-
-
 def _same(case: Case) -> Choice:
     return Choice("hold", case.base)
 
@@ -220,9 +209,6 @@ BEFORE: Final = (
     Rule("rest-back", "A shorter rest that cost more than a tenth of the repetitions is taken back.",
          ("willardson-2005", "derived"), ("rest.cost_max",), lambda case: case.facts.give_back is not None, _rest_back,
          "The shorter rest cost too many reps, so rest {rest} again."),
-    Rule("too-much", "Not met, and the same again has little chance: eased sooner.",
-         ("derived",), ("ease.chance", "ease.short"), lambda case: not case.facts.met and _same_too_much(case),
-         _ease_soon, "The same again is unlikely to work, so step back a little."),
     Rule("not-met", "A step is made only from a target that was met: else the same again.",
          ("acsm-2009", "nsca-essentials"), ("effort.half",), lambda case: not case.facts.met, _same,
          "The same again: a step comes once this is met."),
@@ -253,9 +239,6 @@ AFTER: Final = (
     Rule("past-range", "Where the load cannot move, more repetitions than the coach's range, 30 at most.",
          ("schoenfeld-2017",), ("reps.cap",), lambda case: "reps" in case.aim.ways, _step("reps", ways.more_reps),
          "The load cannot move yet, so the reps go on."),
-    Rule("too-much-yet", "Met, but the same again has little chance: eased sooner.",
-         ("derived",), ("ease.chance", "ease.short"), _same_too_much, _ease_soon,
-         "The same again is unlikely to work, so step back a little."),
     Rule("same-again", "No step is carried yet: the same again.",
          ("acsm-2009",), ("step.margin",), _always, _same,
          "Met. The same again until a step is likely to work."),

@@ -167,7 +167,13 @@ def eased(case: Case, base: Sets, load_factor: float, set_factor: float, min_rir
     count = max(1, floor(case.aim.sets * set_factor + 0.5 - _TINY)) if set_factor < 1 else case.aim.sets
     rir = max(case.aim.rir, min_rir)
     kept = [replace(one, rir=rir) for one in base[:count]]
-    return tuple(_less(case, one, load_factor) for one in kept)
+    less = [_less(case, one, load_factor) for one in kept]
+    if less != kept or count < len(base):
+        return tuple(less)
+    if len(less) > 1:
+        return tuple(less[:-1])
+    rested = (kept[0].rest_s or rest_floor(case.exercise)) + 4 * value("rest.step_s")
+    return (replace(kept[0], rest_s=rested),)
 
 
 def _less(case: Case, one: TargetSet, factor: float) -> TargetSet:

@@ -148,7 +148,7 @@ def absorb_set(belief: Belief, exercise: str, seen: Sighting) -> tuple[Belief, f
     variance = (what.row * crossed).sum(axis=1) + what.variance
     missed = what.value - (what.row * belief.mean).sum(axis=1)
     surprise = float((weights(belief) * missed / np.sqrt(variance)).sum())
-    if abs(surprise) > value("form.doubt_z") and not seen.bound:
+    if not seen.bound and abs(surprise) > value("effort.slip_z"):
         # A slip of the thumb or another lift by the same name: heard, but not loudly.
         variance = variance + (missed**2) * 0.5
     if seen.bound:

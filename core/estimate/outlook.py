@@ -16,7 +16,9 @@ from core.estimate.people import People, long_set_loss, people_for, reps_to_fail
 from core.estimate.sighting import Day, Sighting, as_forecast
 from core.evidence.body import seconds_or_metres
 from core.evidence.numbers import value
+from core.model.acts import SetAct
 from core.model.target import Forecast, Outlook, TargetSet
+from core.model.working import count_of
 
 PATHS: Final = 512
 _SETS: Final = 12
@@ -153,3 +155,19 @@ def outlook(paths: Paths, form: FormBelief, sets: tuple[TargetSet, ...], day: Da
         forecasts.append(Forecast(round(float(felt.mean()), 6), round(max(float(felt.std()), 0.05), 6)))
     chance = float((walk.met * _clean(form, walk.near, walk.sets)).mean())
     return Outlook(tuple(forecasts), round(min(max(chance, 0.0), 1.0), 6))
+
+
+def believable(paths: Paths, done: tuple[SetAct, ...], day: Day) -> bool:
+    """Whether repetitions done can be believed clean: none far above what was expected when taken to failure."""
+    counts = [count_of(act) or 0.0 for act in done]
+    asked = tuple(
+        TargetSet(act.load, (1, max(1, int(count))), 0.0, act.tempo, act.rest_s, act.range)
+        for act, count in zip(done, counts, strict=True)
+    )
+    scale = seconds_or_metres(day.exercise)
+    for count, seen, one in zip(counts, outlook(paths, FormBelief(), asked, day).forecast, asked, strict=True):
+        known = as_forecast(one, day, day.aim) is not None
+        room = max(value("form.doubt_z") * seen.sd, value("form.doubt_reps") * scale)
+        if known and count > seen.reps + room:
+            return False
+    return True

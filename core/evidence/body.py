@@ -7,6 +7,7 @@ practice, no source, used only until the lifter's own sets are there. ``k`` is t
 (hoeger-1990 and hatfield-2006, see the evidence notes), 0.0333 where nothing is known.
 """
 
+# ruff: noqa: E501 - one row a line
 from dataclasses import dataclass
 from functools import cache
 from typing import Final, Literal

@@ -4,6 +4,7 @@ A coach may move a number inside its range. Grades: "strong" (agreeing studies),
 "convention" (how the trade does it), "judgement" (ours; no published number).
 """
 
+# ruff: noqa: E501 - one row a line
 from dataclasses import dataclass
 from typing import Final, Literal
 
@@ -24,7 +25,7 @@ class Number:
     meaning: str
 
 
-def _n(  # noqa: PLR0913 - one argument for each column of the table
+def _n(
     key: str, value: float, unit: str, span: tuple[float, float], sources: str, grade: Grade, meaning: str
 ) -> Number:
     return Number(key, value, unit, span[0], span[1], tuple(sources.split()), grade, meaning)
@@ -113,18 +114,19 @@ _ROWS: Final = (
     _n("form.away_weight", 8.0, "sets", (1, 20), "derived", "judgement", "how many sets that guess is worth"),
     _n("form.near_reserve", 1.0, "reps", (0.5, 2.0), "derived", "judgement", "with less than this left a set is near failure"),
     _n("form.unsaid_weight", 0.15, "sets", (0.0, 1.0), "derived", "judgement", "what a set without a word on form says for clean form"),
-    _n("form.doubt_z", 3.0, "sd", (2.5, 5.0), "derived", "judgement", "a result further than this above the forecast is not taken for clean"),
+    _n("form.look_z", 1.0, "sd", (0.0, 2.0), "derived", "judgement", "only a result this far above what was believed is looked at"),
+    _n("form.doubt_z", 3.0, "sd", (2.0, 5.0), "derived", "judgement", "a result further than this above the most expected at failure is not taken for clean"),
     _n("form.doubt_reps", 3.0, "reps", (2.0, 6.0), "derived", "judgement", "and at least this many repetitions above it"),
+    _n("effort.slip_z", 3.0, "sd", (2.0, 5.0), "derived", "judgement", "a set further off than this is heard, but not loudly"),
     # deciding
     _n("reps.cap", 30, "reps", (15, 30), "schoenfeld-2017", "weak", "no more repetitions a set are asked"),
     _n("hold.cap_s", 180, "s", (60, 300), "practice", "convention", "no longer hold is asked"),
     _n("load.step_min", 0.02, "1", (0.02, 0.05), "acsm-2009", "strong", "smallest step in load"),
     _n("load.step_max", 0.10, "1", (0.05, 0.10), "acsm-2009", "strong", "largest step in load, unless the forecast carries a larger one"),
-    _n("step.margin", 1.0, "reps", (-0.5, 2.0), "derived", "judgement", "what must be left over the low end for a step"),
-    _n("step.margin_share", 0.1, "1", (0.0, 0.2), "derived", "judgement", "and this share of the low end on top"),
+    _n("step.margin", 1.2, "reps", (-0.5, 2.0), "derived", "judgement", "what must be left over the low end for a step"),
+    _n("step.margin_share", 0.12, "1", (0.0, 0.2), "derived", "judgement", "and this share of the low end on top"),
     _n("ease.chance", 0.35, "1", (0.2, 0.35), "derived", "judgement", "under this chance of the same again, less is asked"),
     _n("ease.coarse", 0.15, "1", (0.05, 0.3), "derived", "judgement", "a lighter load further under the one wanted than this is passed over for fewer repetitions"),
-    _n("ease.short", 0.3, "reps", (0.0, 3.0), "derived", "judgement", "how far under the low end the same again must lie to be eased"),
     _n("choice.sd", 0.25, "1", (0.2, 1.0), "practice", "judgement", "how far the first load tried may lie from what suits the aim, as a share of the repetitions"),
     _n("first.chance", 0.65, "1", (0.5, 0.9), "acsm-2009 derived", "judgement", "chance of being met that a first load is chosen for"),
     _n("misses.allowed", 3, "sessions", (2, 3), "rogerson-2024 derived", "judgement", "the same target missed so often is eased"),
