@@ -4,11 +4,12 @@ import asyncio
 import csv
 import io
 import json
+import logging
 import os
 import re
 import sqlite3
 import stat
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import UTC, date, datetime
 from functools import cache
 from pathlib import Path
@@ -16,6 +17,7 @@ from tempfile import TemporaryDirectory
 from typing import Any
 
 import pytest
+import structlog
 from typer.testing import CliRunner, Result
 
 from bot import admin, doctor
@@ -38,6 +40,15 @@ def url(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> str:
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
     monkeypatch.chdir(tmp_path)
     return f"sqlite+aiosqlite:///{tmp_path / 'gym.db'}"
+
+
+@pytest.fixture(autouse=True)
+def logging_as_before() -> Iterator[None]:
+    top = logging.getLogger()
+    handlers, level = top.handlers[:], top.level
+    yield
+    top.handlers[:], top.level = handlers, level
+    structlog.reset_defaults()
 
 
 def call(*words: str, given: str = "") -> Result:
