@@ -24,6 +24,7 @@ from telegram.warnings import PTBUserWarning
 from bot.channels.telegram_errors import (
     FAILURES,
     REFUSED_TOKEN,
+    UNREACHABLE_WAIT,
     delivery_of,
     flood_seconds,
     message_is_gone,
@@ -32,7 +33,19 @@ from bot.channels.telegram_errors import (
 )
 from bot.channels.telegram_parcel import Request, anew, requests_of, unpressable, without_thread
 from bot.channels.telegram_shape import ALLOWED_UPDATES, Me, next_offset, open_update, raw_update
-from bot.ports import ChannelRefused, Delivery, Later, Moved, Opened, Parcel, Press, RawUpdate, Refused, Sent
+from bot.ports import (
+    ChannelRefused,
+    Delivery,
+    Later,
+    Moved,
+    Opened,
+    Parcel,
+    Press,
+    RawUpdate,
+    Refused,
+    Sent,
+    Uncertain,
+)
 
 TELEGRAM_URL: Final = "https://api.telegram.org/bot"
 """Telegram's own Bot API."""
@@ -217,7 +230,8 @@ class Telegram:
             meaning = delivery_of(error, self._words_of(error))
             if isinstance(error, RetryAfter) and isinstance(meaning, Later):
                 return self._widened(meaning, chat)
-            return meaning
+            number = request.arguments.get("message_id")
+            return meaning if number is None else _of_writing_over(meaning, number)
 
     def _widened(self, wait: Later, chat: int) -> Later:
         """A 429 stops its chat; two of different chats in a moment stop the bot."""
@@ -285,6 +299,16 @@ _FIRST_CALLS: Final[tuple[tuple[str, dict[str, Any]], ...]] = (
     ("deleteWebhook", {"drop_pending_updates": False}),
     ("setMyCommands", {"commands": [{"command": word, "description": says} for word, says in COMMANDS]}),
 )
+
+
+def _of_writing_over(meaning: Delivery, message_id: int) -> Delivery:
+    """Written over twice is written over once: a doubtful try is made again, and the message keeps its number."""
+    match meaning:
+        case Uncertain():
+            return Later(UNREACHABLE_WAIT)
+        case Sent():
+            return Sent(message_id)
+    return meaning
 
 
 def _hush() -> None:

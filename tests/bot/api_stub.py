@@ -16,7 +16,7 @@ from typing import Any
 
 from aiohttp import web
 
-from tests.bot.api_updates import BOT_ID, USERNAME
+from tests.bot.api_updates import BOT_ID, USERNAME, chat_of
 
 TEXT_UNITS = 4096
 CAPTION_UNITS = 1024
@@ -227,6 +227,16 @@ class BotApi:
             raise Refusal(400, "Bad Request: message is too long")
         return self._deliver(call, text)
 
+    async def _edit_message_text(self, call: Call) -> dict[str, object]:
+        chat, number, text = int(call.arguments["chat_id"]), int(call.arguments["message_id"]), call.arguments["text"]
+        found = next((at for at, one in enumerate(self.sent) if (one.chat, one.message_id) == (chat, number)), None)
+        if found is None:
+            raise Refusal(400, "Bad Request: message to edit not found")
+        if self.sent[found].text == text:
+            raise Refusal(400, "Bad Request: message is not modified: specified new content is exactly the same")
+        self.sent[found] = Delivered(chat, number, text, call.arguments)
+        return _message(self.sent[found])
+
     async def _send_document(self, call: Call) -> dict[str, object]:
         caption = str(call.arguments.get("caption", ""))
         if "document" not in call.files:
@@ -253,12 +263,7 @@ class BotApi:
                 raise Refusal(400, "Bad Request: BUTTON_DATA_INVALID")
         message_id, self._next_message = self._next_message, self._next_message + 1
         self.sent.append(Delivered(chat, message_id, text, call.arguments))
-        return {
-            "message_id": message_id,
-            "date": 0,
-            "chat": {"id": chat, "type": "private" if chat > 0 else "supergroup"},
-            "text": text,
-        }
+        return _message(self.sent[-1])
 
     async def _get_me(self, _call: Call) -> dict[str, object]:
         return {
@@ -295,10 +300,15 @@ _METHODS: dict[str, Callable[[BotApi, Call], Awaitable[object]]] = {
     "getupdates": BotApi._get_updates,
     "sendmessage": BotApi._send_message,
     "senddocument": BotApi._send_document,
+    "editmessagetext": BotApi._edit_message_text,
     "answercallbackquery": BotApi._agree,
     "deletewebhook": BotApi._agree,
     "setmycommands": BotApi._agree,
 }
+
+
+def _message(shown: Delivered) -> dict[str, object]:
+    return {"message_id": shown.message_id, "date": 0, "chat": chat_of(shown.chat), "text": shown.text}
 
 
 async def _read(request: web.Request) -> Call:

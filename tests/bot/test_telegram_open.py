@@ -113,9 +113,10 @@ def test_a_moving_live_location_is_no_news_but_a_changed_caption_is() -> None:
 
 
 def test_a_press_brings_its_data_and_its_token() -> None:
-    assert opened(press(ANN, "a:1", 9, token="q7")) == Press(
-        chat=ANN, user=ANN, message_id=9, data="a:1", token="q7", private=True
-    )
+    found = opened(press(ANN, "a:1", 9, token="q7"))
+    assert isinstance(found, Press)
+    assert (found.chat, found.user, found.message_id) == (ANN, ANN, 9)
+    assert (found.data, found.token, found.private) == ("a:1", "q7", True)
     in_group = opened(press(GROUP, "a:1", 9, sender=ANN))
     assert isinstance(in_group, Press)
     assert (in_group.chat, in_group.user, in_group.private) == (GROUP, ANN, False)

@@ -226,6 +226,32 @@ async def test_a_closed_topic_falls_back_to_the_general_one_once() -> None:
         assert isinstance(await telegram.send(Parcel(SUPERGROUP, "nowhere", thread=6)), Refused)
 
 
+async def test_an_earlier_message_is_written_over_where_it_stands() -> None:
+    async with wired() as (api, telegram):
+        first = await telegram.send(Parcel(GROUP, "week 1"))
+        assert isinstance(first, Sent)
+        assert await telegram.send(Parcel(GROUP, "week 2", thread=5, edits=first.message_id)) == first
+        assert [(message.message_id, message.text) for message in api.sent] == [(first.message_id, "week 2")]
+        assert await telegram.send(Parcel(GROUP, "week 2", edits=first.message_id)) == first
+
+
+async def test_a_message_that_is_gone_is_sent_anew() -> None:
+    async with wired() as (api, telegram):
+        result = await telegram.send(Parcel(GROUP, "week 2", (("ok", "ok"),), edits=7))
+        assert result == Sent(api.sent[0].message_id)
+        assert api.sent[0].arguments["reply_markup"]
+
+
+async def test_writing_over_may_be_tried_again_without_harm() -> None:
+    async with wired() as (api, telegram):
+        first = await telegram.send(Parcel(GROUP, "week 1"))
+        assert isinstance(first, Sent)
+        again = Parcel(GROUP, "week 2", edits=first.message_id)
+        api.fail("editMessageText", Drop(accepted=True), Refuse(502, "Bad Gateway"))
+        assert [await telegram.send(again) for _ in range(3)] == [Later(5.0), Later(5.0), first]
+        assert [message.text for message in api.sent] == ["week 2"]
+
+
 async def test_chats_do_not_wait_for_each_other() -> None:
     async with wired() as (api, telegram):
         results = await asyncio.gather(*(telegram.send(Parcel(chat, f"to {chat}")) for chat in range(1, 41)))
