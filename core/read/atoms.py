@@ -46,6 +46,12 @@ class Atom:
     strong: bool = False
 
 
+INLINE: Final = frozenset({
+    "make that", "make it", "actually", "sorry", "sry", "soz", "i mean", "i meant", "meant", "correction", "oops", "ooops", "whoops",
+    "scratch that", "should be", "shouldve been", "should have been", "my bad", "typo", "no wait", "wait no", "wait", "err", "er",
+    "was actually", "that should be", "it should be", "rather", "nope", "pardon", "should say", "apologies", "hmm no", "oh wait", "misread",
+})  # fmt: skip
+"""Words that correct the set said just before them."""
 _LINKS: Final[dict[str, str]] = {
     "X": "X", "FOR": "FOR", "AT": "AT", "WITH": "AT", "ON": "AT", "OF": "OF", "COMMA": "SEP", "SLASH": "SEP", "AND": "SEP",
     "THEN": "SEP", "NL": "SEP", "STOP": "SEP", "COLON": "SEP", "ARROW": "SEP", "DASH": "SEP", "PLUS": "PLUS",
@@ -62,8 +68,10 @@ class Atomiser:
         self._s = s
         self._remarks = {remark.first: remark for remark in remarks}
 
-    def atoms(self, first: int, last: int) -> list[Atom]:
-        """Atoms of the lexemes from ``first`` up to but without ``last``."""
+    def atoms(self, first: int, last: int, *, sided: bool = False) -> list[Atom]:
+        """Atoms of the lexemes from ``first`` up to but without ``last``. ``sided``: done one side at a time, so that
+        'a side' counts repetitions."""
+        self._s.sided = sided
         out: list[Atom] = []
         i = first
         while i < last:
@@ -88,10 +96,13 @@ class Atomiser:
             if atom is not None and atom.last < last:
                 return atom
         lexeme = self._s.all[i]
+        if lexeme.mention is not None:
+            return None
         for kind, link in _LINKS.items():
             if kind in lexeme.k:
                 strong = kind in ("NL", "STOP", "THEN", "BUT")
-                return Atom(link, i, i, text=kind, strong=strong)
+                apart = link == "X" and not lexeme.glued and i + 1 < len(self._s) and self._s.all[i + 1].glued
+                return Atom(link, i, i, text="x" if apart else kind, strong=strong)
         if lexeme.has("ARTICLE", "FILLER", "ABOUT", "BE", "IN", "TO", "FEEL", "IMPL", "LOADWORD", "OPEN", "CLOSE"):
             return None
         return Atom("W", i, i, text=lexeme.text)
@@ -109,13 +120,14 @@ def _quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     if "DIST" in k:
         return Atom("D", i, i, lexeme.num("DIST"))
     if "SETQ" in k:
-        return Atom("S", i, i, lexeme.num("SETQ"))
+        rounds = any(word in lexeme.text for word in ("round", "rds", "rnd"))
+        return Atom("S", i, i, lexeme.num("SETQ"), strong=rounds)
     if "REPQ" in k:
         return _reps(s, i, lexeme)
     if "TIMESQ" in k:
         return Atom("T", i, i, lexeme.num("TIMESQ"))
     if "REPN" in k:
-        return Atom("R", i, i, lexeme.num("REPN"), text="named")
+        return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
     if "SETN" in k:
         return Atom("S", i, i, lexeme.num("SETN"), text="twice")
     if "NUM" in k:
@@ -160,6 +172,9 @@ def _change(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
 def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):
         return Atom("W", i, i, text=lexeme.text)
+    pair = _one_or_two(s, i, lexeme)
+    if pair is not None:
+        return pair
     change = _change(s, i, i + 1, lexeme)
     if change is not None:
         return change
@@ -168,6 +183,16 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
         if load is not None:
             return load
     return Atom("N", i, i, lexeme.value, text=lexeme.text, plural=lexeme.plural)
+
+
+def _one_or_two(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
+    """One 35 dumbbell, two 16kg kettlebells: the first number counts implements."""
+    if lexeme.value not in (1, 2) or not s.is_(i + 1, "LOADQ", "NUM") or not s.is_(i + 2, "IMPL"):
+        return None
+    in_kg = "LOADQ" in s.all[i + 1].k
+    number = s.all[i + 1].num("LOADQ") if in_kg else s.all[i + 1].value
+    last = i + 3 if s.is_(i + 3, "BOTHHANDS", "PERHAND") else i + 2
+    return Atom("L", i, last, load=LoadSaid("one" if lexeme.value == 1 else "per_hand", number, in_kg=in_kg))
 
 
 _TAILS: Final[tuple[tuple[str, LoadWay], ...]] = (
@@ -189,7 +214,8 @@ def _load(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Atom]) 
     j = i + 1
     one = number != int(number) or lexeme.plural
     if s.is_(j, "IMPL") and not (s.is_(j + 1, "EX") and not in_kg):
-        said = replace(said, plural=said.plural or s.all[j].text.endswith("s"))
+        many = s.all[j].text.endswith("s")
+        said = replace(said, plural=said.plural or many, way="per_hand" if many else "plain")
         if not said.plural and s.is_(i - 1, "NUM") and s.all[i - 1].value == 1:
             said = replace(said, way="one")
         j += 1
@@ -205,8 +231,9 @@ def _load(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Atom]) 
         return Atom("L", i, j, load=replace(said, way="added"))
     if s.is_(j, "BAND"):
         return Atom("L", i, j, load=replace(said, way="band"))
-    if s.is_(j, "PERSIDE") and (in_kg or one or not _after_link(before)):
-        follows = s.is_(j + 1, "X", "FOR", "NUM", "COLON", "COMMA", "REPN") or s.is_(j + 2, "NUM")
+    if s.is_(j, "PERSIDE") and not s.sided and (in_kg or one or not _after_link(before)):
+        loaded = any(atom.kind == "L" for atom in before)
+        follows = not loaded and (s.is_(j + 1, "X", "FOR", "NUM", "COLON", "REPN") or s.is_(j + 2, "NUM"))
         if in_kg or one or follows:
             return Atom("L", i, j, load=replace(said, way="per_side", per_side=True))
         return None
@@ -370,6 +397,12 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return Atom("L", i, i, load=LoadSaid("same"))
     if s.is_(i, "PLANLOAD"):
         return Atom("L", i, i, load=LoadSaid("plan"))
+    if s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or (s.is_(i + 1, "NUM") and s.all[i + 1].text == "one")):
+        return Atom("NTH", i, i + 1, s.all[i].num("ORD"))
+    if s.is_(i, "AMEND") and s.all[i].text in INLINE and not s.is_(i, "NUM"):
+        return Atom("AMEND", i, i, text=s.all[i].text)
+    if s.is_(i, "NOTWORD") and s.is_(i + 1, "NUM", "LOADQ") and s.all[i].text != "no":
+        return Atom("NOT", i, i)
     for kind, atom in _PLAIN_ATOMS:
         if s.is_(i, kind):
             return Atom(atom, i, i, text=kind)

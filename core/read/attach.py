@@ -138,8 +138,9 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
         if placed.remark.what != "warmup":
             continue
         plural = str(placed.remark.value).endswith(("s", "sets"))
+        listed = plural or "up" not in str(placed.remark.value).split()[-1:] and str(placed.remark.value) not in _SINGLE
         if placed.after < 0 or (placed.line and placed.after < len(sets) - 1):
-            homes = _until_work(parsed, placed.after + 1)
+            homes = _until_work(parsed, placed.after + 1) if listed or placed.heads else [placed.after + 1]
         elif plural:
             homes = list(range(placed.after + 1))
         elif placed.apart and placed.after < len(sets) - 1 and not placed.line:
@@ -149,6 +150,12 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
         for home in homes:
             if home < len(sets):
                 sets[home] = [replace(act, warmup=True) for act in sets[home]]
+
+
+_SINGLE: Final = frozenset(
+    {"wu", "w u", "w / u", "warmup", "warm up", "warm-up", "warm", "warmup set", "warm up set", "feeler"}
+)
+"""Said in the singular, before a set, without a colon: that set alone."""
 
 
 def _until_work(parsed: Parsed, first: int) -> list[int]:
@@ -169,7 +176,7 @@ def _sides(parsed: Parsed, sets: Sets, row: Exercise) -> None:
         lone = side != "each" and after >= 0
         for home in [_home(sets, after)] if lone and sets else range(len(sets)):
             for i, act in enumerate(sets[home]):
-                if act.side is None or act.side == "each":
+                if lone or act.side is None or act.side == "each":
                     sets[home][i] = replace(act, side=side)  # type: ignore[arg-type]
 
 

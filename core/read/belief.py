@@ -3,6 +3,7 @@
 Weighs how plainly the grammar says a set against words around it that are none of the trade's.
 """
 
+from core.evidence.exercises import EXERCISES
 from core.read.groups import Group, Parsed
 from core.read.stream import Stream
 from core.read.stretches import Stretch
@@ -14,24 +15,54 @@ NEARBY = 4
 def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> bool:
     """Whether the stretch is a report of sets. May note that an unknown name stands where an exercise would."""
     groups = parsed.groups
-    strong = any(_strong(group) for group in groups)
+    strong = any(_strong(group) or _held(group, stretch) for group in groups)
     strange = _strange(s, stretch, groups)
     chat = sum(s.all[i].has("CHAT") for first, last in stretch.ranges for i in range(first, last))
     if _cardio(s, stretch):
         return False
     if stretch.mention is None:
-        name = _unknown_name(s, groups[0]) if strong and not chat else False
+        name = strong and not chat and _unknown_name(s, groups[0])
         parsed.unknown_name = name
-        if strong:
-            return not chat or any(_very_strong(group) for group in groups)
-        if not known:
-            return False
-        return not strange and not chat
+        if not strong:
+            return known and not strange and not chat
+        if known and not name:
+            return chat + strange <= 1 or (chat == 0 and strange <= 2)
+        return chat == 0 and strange - name <= 0
     if strong:
         return True
     if any(len(group.reps) > 1 for group in groups):
         return strange <= 2
     return strange == 0 and not chat
+
+
+def prune(s: Stream, stretch: Stretch, parsed: Parsed) -> None:
+    """Drop lone numbers that strange words surround, and spans of time that no hold is held for."""
+    kept = [n for n, group in enumerate(parsed.groups) if not _stray(s, stretch, parsed, group)]
+    if len(kept) == len(parsed.groups):
+        return
+    place = {n: k for k, n in enumerate(kept)}
+    for placed in parsed.placed:
+        placed.after = max((place[n] for n in kept if n <= placed.after), default=-1)
+    parsed.sides = [(word, max((place[n] for n in kept if n <= after), default=-1)) for word, after in parsed.sides]
+    parsed.groups = [parsed.groups[n] for n in kept]
+
+
+def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group) -> bool:
+    if group.like or not group.reps or group.chained or group.load is not None:
+        return False
+    timed = all(rep.kind == "H" for rep in group.reps)
+    if timed and not _held(group, stretch) and stretch.mention is not None:
+        return len(parsed.groups) > 1 or len(group.reps) == 1
+    lone = len(group.reps) == 1 and not group.explicit and group.behind is None and len(parsed.groups) > 1
+    return lone and group.reps[0].kind == "R" and _strange(s, stretch, [group]) > 0
+
+
+def _held(group: Group, stretch: Stretch) -> bool:
+    """A time on an exercise that is held or carried."""
+    ids = stretch.mention.ids if stretch.mention is not None else ()
+    return any(rep.kind in ("H", "D") for rep in group.reps) and any(
+        EXERCISES[one].pattern in ("hold", "carry") for one in ids
+    )
 
 
 def _strong(group: Group) -> bool:
@@ -40,14 +71,9 @@ def _strong(group: Group) -> bool:
         return True
     if not group.reps:
         return False
-    counted = any(rep.kind == "R" for rep in group.reps)
-    return (group.chained and (group.load is not None or group.lead is not None or group.sets is not None)) or (
-        counted and (group.explicit or (group.load is not None and not group.bare) or group.behind is not None)
-    )
-
-
-def _very_strong(group: Group) -> bool:
-    return group.chained and bool(group.reps) and (group.load is not None or group.lead is not None)
+    if group.chained and (group.load is not None or group.lead is not None or group.sets is not None):
+        return True
+    return group.explicit or (group.load is not None and not group.bare) or group.behind is not None
 
 
 def _strange(s: Stream, stretch: Stretch, groups: list[Group]) -> int:

@@ -4,8 +4,14 @@ from core.read.atoms import Atom, LoadSaid
 from core.read.groups import Group, Rep
 
 
-def roles(group: Group, parts: list[Atom], links: list[str]) -> None:
-    """Fill the group's load, lead, repetitions and sets from two or three linked parts."""
+def roles(group: Group, parts: list[Atom], links: list[str], *, listed: bool) -> None:
+    """Fill the group's load, lead, repetitions and sets from linked parts. ``listed``: all behind the first are counts."""
+    if listed:
+        first = parts[0]
+        group.load = first.load if first.kind == "L" else LoadSaid("plain", first.value, plural=first.plural)
+        for part in parts[1:]:
+            _count(group, part)
+        return
     kinds = "".join(part.kind for part in parts)
     if len(parts) == 1:
         _count(group, parts[0])

@@ -1,5 +1,6 @@
 """The set grammar: atoms into groups, in one pass with a look ahead of a few, so that the cost is linear."""
 
+from dataclasses import replace
 from typing import Final
 
 from core.read.atoms import Atom, LoadSaid
@@ -7,6 +8,8 @@ from core.read.chains import roles
 from core.read.groups import Group, Parsed, Placed, Rep
 from core.read.modifiers import Remark
 
+LONGEST_CHAIN: Final = 12
+"""Quantities linked by x in one chain, at most; what follows starts anew."""
 MOST_SETS: Final = 20.0
 """More sets than this in one message are not counted out by a number (common practice, no source)."""
 _COUNTS: Final = ("N", "R", "H", "D")
@@ -31,6 +34,8 @@ class Grammar:
         self._gap = ""
         self._side: str | None = None
         self._parted = False
+        self._amending = False
+        self._amending_nth: int | None = None
         self._new_line = False
 
     def parse(self) -> Parsed:
@@ -58,6 +63,10 @@ class Grammar:
             self._separator(atom)
         elif kind == "M" and atom.remark is not None:
             self._remark(atom.remark)
+        elif kind == "DELTA" and self._hangs_on():
+            self._out.groups[-1].load = atom.load
+            self._out.groups[-1].last = atom.last
+            self._i += 1
         elif kind in ("SAME", "SAMEREPS", "MORE", "DELTA", "UPTO"):
             self._sameness(atom)
         elif kind == "X" and self._kind(self._i + 1) in ("N", "R", "S", "H", "D"):
@@ -66,8 +75,21 @@ class Grammar:
             self._link(kind)
         elif kind == "SIDE":
             self._sided(atom)
+        elif kind == "NOT" and self._out.groups:
+            self._i = self._past_count(self._i + 1)
         else:
             self._word(atom)
+
+    def _hangs_on(self) -> bool:
+        """40s +10kg: a signed load right behind counts that have none."""
+        groups = self._out.groups
+        return (
+            bool(groups)
+            and not self._gap
+            and groups[-1].load is None
+            and bool(groups[-1].reps)
+            and groups[-1].lead is None
+        )
 
     def _word(self, atom: Atom) -> None:
         kind = atom.kind
@@ -84,6 +106,10 @@ class Grammar:
             self._near_all = True
         elif kind == "WORKING":
             self._working = True
+        elif kind == "AMEND":
+            self._amending = bool(self._out.groups)
+        elif kind == "NTH" and self._amending:
+            self._amending_nth = int(atom.value)
         elif kind == "W":
             self._out.strangers.append(atom.first)
 
@@ -103,9 +129,16 @@ class Grammar:
     def _remark(self, remark: Remark) -> None:
         groups = self._out.groups
         placed = Placed(remark, len(groups) - 1, self._apart, self._line, self._near_last, self._near_all)
+        placed.heads = self._kind(self._i + 1) == "SEP" and self._a[self._i + 1].text in ("COLON", "NL", "DASH")
         self._out.placed.append(placed)
 
     # loads
+
+    def _past_count(self, i: int) -> int:
+        """Past the old value in '60x9 not 60x8'."""
+        while self._kind(i) in (*_COUNTS, "L", "X"):
+            i += 1
+        return i
 
     def _load(self, atom: Atom) -> None:
         follow = self._kind(self._i + 1)
@@ -120,7 +153,10 @@ class Grammar:
             and before.load is None
             and not self._new_line
             and before.behind is None
-            and (not self._count_follows() or before.chained)
+            and not before.like
+            and self._pending is None
+            and not self._amending
+            and (not self._count_follows() or before.chained or self._closes_field())
         ):
             said_after = atom.load
             for group in reversed(groups):
@@ -131,11 +167,14 @@ class Grammar:
             return
         self._pending, self._pending_at = atom.load, atom.first
 
+    def _closes_field(self) -> bool:
+        """'10 reps 50kg, 9 reps 50kg': the load stands right behind its count and ends the field."""
+        before = self._a[self._i - 2].kind if self._i >= 2 else ""
+        return before in ("R", "N") and self._kind(self._i) in ("SEP", "") and self._out.groups[-1].explicit
+
     def _count_follows(self) -> bool:
         j = self._i
         while self._kind(j) in ("SEP", "M", "AT", "SIDE", "W", "OF"):
-            if self._kind(j) == "SEP" and self._a[j].text in ("NL", "STOP"):
-                pass
             j += 1
         return self._kind(j) in (*_COUNTS, "X", "FOR", "S")
 
@@ -150,12 +189,19 @@ class Grammar:
         nxt = self._i + 1
         groups = self._out.groups
         if kind == "AT" and self._kind(nxt) == "N" and groups and self._kind(nxt + 1) not in ("X", "FOR"):
-            group = groups[-1]
+            group, number = groups[-1], self._a[nxt]
+            if group.behind is not None and group.behind > 10 >= number.value and group.load is None:
+                group.load = LoadSaid("plain", group.behind)
+                group.behind = None
+            if number.plural and group.reps and group.load is None and group.behind is None:
+                group.load = LoadSaid("plain", number.value, plural=True)
+                group.last = number.last
+                self._back_fill(group)
+                self._i = nxt + 1
+                return
             if group.reps and group.behind is None and group.lead is None and group.load is None:
-                group.behind = self._a[nxt].value
-                group.last = self._a[nxt].last
-                if self._a[nxt].plural:
-                    group.load, group.behind = LoadSaid("plain", group.behind, plural=True), None
+                group.behind = number.value
+                group.last = number.last
                 self._back_fill(group)
                 self._i = nxt + 1
                 return
@@ -188,7 +234,17 @@ class Grammar:
         """x8 behind a load, or x3 behind a finished group."""
         groups = self._out.groups
         follow = self._a[self._i + 1]
-        if self._pending is not None or not groups or follow.kind in ("R", "H", "D"):
+        if (
+            not groups
+            and self._pending is None
+            and self._kind(self._i + 2) in ("SEP", "")
+            and follow.kind == "N"
+            and (follow.value <= MOST_SETS / 2 and self._nothing_else(self._i + 2))
+        ):
+            self._out.rounds = follow.value
+            self._i += 2
+            return
+        if self._amending or self._pending is not None or not groups or follow.kind in ("R", "H", "D"):
             self._i += 1
             self._counts(chained=True)
             return
@@ -201,6 +257,9 @@ class Grammar:
         self._i += 1
         self._counts(chained=True)
 
+    def _nothing_else(self, i: int) -> bool:
+        return all(atom.kind in ("SEP", "W") for atom in self._a[i:])
+
     def _apart_line(self) -> bool:
         return self._new_line
 
@@ -212,7 +271,13 @@ class Grammar:
         if not chained and follow == "FOR" and self._kind(self._i + 2) in (*_COUNTS, "S"):
             self._chain()
             return
-        if self._a[self._i].kind == "N" and self._lead_then_chain():
+        if not chained and self._a[self._i].kind == "N" and self._named_follows():
+            self._sets = self._a[self._i].value
+            self._i += 1
+            return
+        if not chained and self._load_behind_chain():
+            return
+        if self._a[self._i].kind == "N" and (self._lead_then_chain() or self._times_below()):
             number = self._a[self._i]
             self._pending = LoadSaid("plain", number.value, plural=number.plural)
             self._pending_at = number.first
@@ -227,6 +292,41 @@ class Grammar:
         self._append(group, atom)
         self._list(group)
         self._close(group)
+
+    def _named_follows(self) -> bool:
+        """3 doubles: the number counts sets."""
+        j = self._i + 1
+        return (
+            self._kind(j) == "R"
+            and self._a[j].text == "named"
+            and self._a[j].plural
+            and self._a[self._i].value <= MOST_SETS
+        )
+
+    def _load_behind_chain(self) -> bool:
+        """3x8 60: a number too large for a count, right behind sets x reps, is the load."""
+        groups, number = self._out.groups, self._a[self._i]
+        if not groups or self._gap or number.kind != "N" or self._kind(self._i + 1) in ("X", "FOR", "N"):
+            return False
+        group = groups[-1]
+        if group.lead is None or group.load is not None or group.behind is not None or group.lead > MOST_SETS / 2:
+            return False
+        if number.value < 2 * max(rep.n for rep in group.reps):
+            return False
+        group.load = LoadSaid("plain", number.value, plural=number.plural)
+        group.last = number.last
+        self._i += 1
+        return True
+
+    def _times_below(self) -> bool:
+        """405, then x3 on lines of their own."""
+        j = self._i + 1
+        return (
+            self._kind(j) == "SEP"
+            and self._kind(j + 1) == "X"
+            and self._kind(j + 2) in ("N", "R")
+            and not self._out.groups
+        )
 
     def _lead_then_chain(self) -> bool:
         """60 3x8, 60: 3x8, 60 3 sets of 8: a number right before a count of sets is the load."""
@@ -254,9 +354,52 @@ class Grammar:
         return group
 
     def _close(self, group: Group) -> None:
-        self._out.groups.append(group)
+        if self._amending and self._out.groups:
+            self._corrected(group)
+        else:
+            self._out.groups.append(group)
+        self._amending, self._amending_nth = False, None
         self._apart = self._line = self._near_last = self._near_all = False
         self._gap = ""
+
+    def _corrected(self, new: Group) -> None:
+        """A correction inside the message: what is said anew replaces it in the set just told (or the one named)."""
+        groups = self._out.groups
+        nth = self._amending_nth
+        place = nth - 1 if nth is not None and 0 < nth <= len(groups) else len(groups) - 1
+        old = groups[place]
+        old.last = max(old.last, new.last)
+        whole = new.lead is not None or (new.load is not None and new.reps)
+        if whole:
+            groups[place] = replace(new, first=old.first, last=old.last)
+            if new.lead is not None and old.load is not None:
+                groups[place].load, groups[place].lead = LoadSaid("plain", new.lead), None
+            return
+        if new.load is not None:
+            old.load, old.lead, old.behind = new.load, None, None
+            if old.bare and len(old.reps) > 1 and old.reps[0].n > 2 * old.reps[1].n:
+                old.reps.pop(0)
+            return
+        if not new.reps:
+            return
+        number = new.reps[0]
+        load = old.lead if old.lead is not None else (old.load.number if old.load is not None else None)
+        reps = old.reps[-1].n if old.reps else 0.0
+        nearer = (
+            load is not None
+            and not new.chained
+            and number.kind == "R"
+            and not new.explicit
+            and (abs(number.n - load) * max(reps, 1.0) < abs(number.n - reps) * load)
+        )
+        if nearer and old.lead is not None:
+            old.lead = number.n
+        elif nearer and old.load is not None:
+            old.load = replace(old.load, number=number.n)
+        elif len(new.reps) > 1:
+            old.reps = new.reps
+        elif old.reps:
+            old.reps[-1] = replace(old.reps[-1], n=number.n)
 
     def _append(self, group: Group, atom: Atom) -> None:
         rep = Rep(atom.value, "R" if atom.kind == "N" else atom.kind, self._side, plural=atom.plural)
@@ -272,17 +415,11 @@ class Grammar:
             rep.parts.append(self._a[self._i + 1].value)
             group.last = self._a[self._i + 1].last
             self._i += 2
-        if self._kind(self._i) == "SIDE" and self._a[self._i].text in ("LEFT", "RIGHT"):
-            nxt = self._i + 1
-            if not (self._kind(nxt) == "N" and rep.side is None and self._labels_lead()):
+        if rep.side is None and self._kind(self._i) == "SIDE" and self._a[self._i].text in ("LEFT", "RIGHT"):
+            if self._kind(self._i + 1) not in (*_COUNTS, "L"):
                 rep.side = self._a[self._i].text.lower()
                 group.last = self._a[self._i].last
                 self._i += 1
-
-    def _labels_lead(self) -> bool:
-        """left 12 right 10: the side stands before its number."""
-        j = self._i - 2
-        return j >= 0 and self._a[j].kind == "SIDE"
 
     def _list(self, group: Group) -> None:
         """Further counts at the same load: 8,8,7 or 8 8 7 or 8/8/7."""
@@ -331,9 +468,7 @@ class Grammar:
         atom = self._a[j]
         after = self._kind(j + 1)
         if after in ("X", "FOR") and self._kind(j + 2) in ("N", "L", "R", "S", "H", "D"):
-            follow = self._a[j + 2]
-            single_list_then_times = after == "X" and follow.kind == "N" and j + 3 >= len(self._a) and False
-            return single_list_then_times
+            return False
         if (
             after == "AT"
             and self._kind(j + 2) in ("N", "L")
@@ -341,6 +476,8 @@ class Grammar:
         ):
             return self._a[j + 2].kind == "N" and self._a[j + 2].value <= 10
         if atom.plural and not group.reps[-1].plural:
+            return False
+        if atom.kind == "N" and self._kind(j + 1) == "R" and self._a[j + 1].text == "named":
             return False
         kinds = {rep.kind for rep in group.reps}
         own = "R" if atom.kind == "N" else atom.kind
@@ -369,34 +506,33 @@ class Grammar:
 
     def _chain(self) -> None:
         """Quantities linked by x or for; roles follow from kinds, and what stays open is kept open."""
-        first = self._i
-        parts = [self._a[first]]
-        links: list[str] = []
-        j = first + 1
-        while self._kind(j) in ("X", "FOR") and len(parts) < 3:
+        parts = [self._a[self._i]]
+        links: list[Atom] = []
+        j = self._i + 1
+        while self._kind(j) in ("X", "FOR") and len(parts) < LONGEST_CHAIN:
             k = j + 1
             if self._kind(k) not in ("N", "L", "R", "H", "D", "S"):
                 break
-            links.append(self._kind(j))
+            links.append(self._a[j])
             parts.append(self._a[k])
             j = k + 1
+            if self._lists_by_times(parts, links) and self._kind(j) == "SEP" and self._kind(j + 1) == "X":
+                j += 1
         self._i = j
         group = self._start(parts[0])
         group.chained = True
         group.first = min(group.first, parts[0].first)
         group.last = parts[-1].last
-        roles(group, parts, links)
-        if (
-            self._kind(self._i) == "S"
-            and self._a[self._i].text == ""
-            and group.sets is None
-            and group.lead is not None
-            and False
-        ):
-            self._i += 1
+        roles(group, parts, [link.kind for link in links], listed=self._lists_by_times(parts, links))
         if group.reps:
             self._extend(group)
         self._close(group)
+
+    def _lists_by_times(self, parts: list[Atom], links: list[Atom]) -> bool:
+        """80kg x12 x12 x10: each x stands at its own count, so these are counts and not sets."""
+        if len(parts) < 3 or any(part.kind not in ("N", "R") for part in parts[1:]):
+            return False
+        return len(parts) > 3 or all(link.text == "x" for link in links)
 
     def _extend(self, group: Group) -> None:
         last = group.reps.pop()
@@ -422,6 +558,8 @@ class Grammar:
 
     def _set_count(self, atom: Atom) -> None:
         groups = self._out.groups
+        if atom.strong:
+            self._out.rounds = atom.value
         j = self._i + 1
         if (
             self._kind(j) in ("OF", "SEP", "X", "FOR", "AT")

@@ -65,6 +65,7 @@ class Placed:
     line: bool = False
     near_last: bool = False
     near_all: bool = False
+    heads: bool = False
 
 
 @dataclass(slots=True)

@@ -60,7 +60,25 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
         out.append(lexeme)
         i = j
     _settle_commas(out)
-    return _units(out)
+    out = _units(out)
+    _settle_names(out)
+    return out
+
+
+def _settle_names(out: list[Lexeme]) -> None:
+    """A word that is a name or a verdict (clean) is a name before a count; a lacking name swallows the next one."""
+    for lexeme, follow in zip(out, [*out[1:], None], strict=True):
+        if lexeme.mention is None:
+            continue
+        if "FORM" in lexeme.k:
+            if follow is not None and follow.has("NUM", "LOADQ", "AT"):
+                del lexeme.k["FORM"]
+            else:
+                del lexeme.k["EX"]
+                lexeme.mention = None
+        elif lexeme.mention.lacking and follow is not None and follow.mention is not None:
+            del follow.k["EX"]
+            follow.mention = None
 
 
 def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tuple[Lexeme, int]:
@@ -203,6 +221,8 @@ def _is_decimal(out: list[Lexeme], i: int) -> bool:
     pair = out[i].pair
     if pair is None or len(pair[0]) > 4 or len(pair[1]) > 2:
         return False
+    if _weigh_in(out, i) and len(pair[0]) > 1:
+        return True
     before = out[i - 1] if i else None
     after = out[i + 1] if i + 1 < len(out) else None
     fine = pair[1] in _DECIMALS
@@ -216,7 +236,7 @@ def _is_decimal(out: list[Lexeme], i: int) -> bool:
         return fine
     if before is not None and before.has("COMMA", "SLASH"):
         return False
-    return fine and int(pair[0]) >= 10 and (after is None or after.has("NUM", "COLON") or _weigh_in(out, i))
+    return fine and int(pair[0]) >= 10 and (after is None or after.has("NUM", "COLON"))
 
 
 def _weigh_in(out: list[Lexeme], i: int) -> bool:
@@ -230,7 +250,12 @@ def _units(lexemes: list[Lexeme]) -> list[Lexeme]:
     while i < last:
         lexeme = lexemes[i]
         follow = lexemes[i + 1] if i + 1 < last else None
-        if "NUM" in lexeme.k and follow is not None and _join(lexeme, follow, lexemes, i):
+        if (
+            "NUM" in lexeme.k
+            and follow is not None
+            and not _set_label(lexemes, i)
+            and _join(lexeme, follow, lexemes, i)
+        ):
             i += 1
         elif lexeme.text in ("a", "an", "half a") and follow is not None and follow.has("MIN") and follow.text != "m":
             lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, follow.end, "a minute", 60.0)
@@ -238,6 +263,11 @@ def _units(lexemes: list[Lexeme]) -> list[Lexeme]:
         out.append(lexeme)
         i += 1
     return _long_durations(out)
+
+
+def _set_label(lexemes: list[Lexeme], i: int) -> bool:
+    """The number of 'set 3 reps were 6' names the set."""
+    return i > 0 and lexemes[i - 1].text == "set" and lexemes[i + 1].has("REPS") and lexemes[i].value <= 12
 
 
 def _join(lexeme: Lexeme, unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
@@ -316,6 +346,6 @@ def _adds_seconds(lexemes: list[Lexeme], i: int) -> bool:
     if lexeme.has("REPQ", "SETQ", "LOADQ", "TIMESQ"):
         return False
     follow = lexemes[i + 1] if i + 1 < len(lexemes) else None
-    if follow is not None and follow.has("X", "NUM", "COMMA", "SLASH"):
+    if follow is not None and follow.has("X", "NUM", "SLASH"):
         return False
     return lexeme.glued or whole_minutes in ("minute", "minutes", "min", "mins")

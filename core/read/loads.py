@@ -24,6 +24,8 @@ _BARBELL: Final = frozenset({
     "power-clean", "hang-clean", "power-snatch", "thruster",
 })  # fmt: skip
 
+_ONE_ARM: Final = frozenset({"dumbbell-row", "concentration-curl", "suitcase-carry"})
+
 Known = Load | None
 
 
@@ -112,11 +114,7 @@ def _plain(said: LoadSaid, kg: float, row: Exercise) -> Load:
     if way == "per_hand":
         return Load("per_hand", kg)
     if way in ("total", "one"):
-        return (
-            Load("per_hand", kg)
-            if way == "one" and row.default_side and row.load_kind == "per_hand"
-            else Load("total", kg)
-        )
+        return Load("per_hand" if way == "one" and row.id in _ONE_ARM else "total", kg)
     if row.load_kind == "body":
         return Load("added", kg) if kg else BODY
     if row.load_kind == "band":

@@ -3,12 +3,12 @@
 from dataclasses import replace
 
 from core.evidence.exercises import EXERCISES
-from core.model.acts import Act, SetAct, Span
+from core.model.acts import Act, Begin, Finish, Next, SetAct, Skip, Span
 from core.model.reading import About, Ask, Option, Reading, Setting
 from core.read.amends import Amender, erasures
 from core.read.atoms import Atomiser
 from core.read.attach import attach
-from core.read.belief import believable
+from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
 from core.read.flow import Flow, one_of
 from core.read.grammar import Grammar
@@ -65,6 +65,10 @@ class Message:
         return self._joined()
 
     def _keep(self, at: int, act: Act, *, order: int | None = None) -> None:
+        if isinstance(act, Begin | Finish | Next | Skip) and any(
+            type(kept) is type(act) and replace(kept, span=None) == replace(act, span=None) for _, _, kept in self._acts
+        ):
+            return
         self._acts.append((at if order is None else order, len(self._acts), act))
 
     def _amends_possible(self) -> bool:
@@ -95,8 +99,19 @@ class Message:
                 self._settle(stretch, parsed, spans)
 
     def _parse(self, atomiser: Atomiser, stretch: Stretch) -> Parsed:
-        atoms = [atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last)]
-        return Grammar(atoms).parse()
+        sided = self._sided(stretch)
+        atoms = [atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last, sided=sided)]
+        parsed = Grammar(atoms).parse()
+        prune(self.stream, stretch, parsed)
+        return parsed
+
+    def _sided(self, stretch: Stretch) -> bool:
+        """Whether the exercise is done one side at a time."""
+        if stretch.mention is None:
+            alone = self._unnamed()
+            return alone is not None and EXERCISES[alone].default_side is not None
+        ids = stretch.mention.ids
+        return bool(ids) and all(EXERCISES[one].default_side is not None for one in ids)
 
     def _share_rounds(self, parts: list[tuple[Stretch, Parsed]]) -> None:
         """Rounds said once, before or behind several exercises, count for all of them."""

@@ -14,6 +14,8 @@ MOST_RESERVE: Final = 10.0
 """The scale's end: reserve and RPE run from 0 to 10 (the reading contract)."""
 LONGEST_PHASE: Final = 30.0
 """Seconds; a longer lowering or pause is not a tempo (common practice, no source)."""
+LONGEST_DIGIT: Final = 6.0
+"""A tempo written without the word has no part longer than this many seconds (common practice, no source)."""
 BARE_REST_MINUTES: Final = 6.0
 """A bare number after 'rest' up to this is minutes, above it seconds (common practice, no source)."""
 
@@ -196,6 +198,8 @@ def _tempo_code(s: Stream, i: int) -> Found:
         return None
     if not worded and not s.is_(end + 1, "TEMPO") and not _plainly_tempo(s, j, end, parts):
         return None
+    if not worded and s.is_(end + 1, "TEMPO") and not all(lexeme.glued for lexeme in s.all[j + 1 : end + 1]):
+        return None
     last = end + 1 if not worded and s.is_(end + 1, "TEMPO") else end
     first = i - 1 if s.is_(i - 1, "AT", "WITH") else i
     seconds = [*parts, None][:4] if len(parts) == 3 else parts
@@ -224,28 +228,21 @@ def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
 
 def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
     """Without the word: an X among the parts typed large or between dashes, or four figures in one run."""
-    if len(parts) != 4 or s.is_(first - 1, "X"):
+    if len(parts) != 4 or s.is_(first - 1, "X", "IN") or not any("NUM" in lexeme.k for lexeme in s.all[:first]):
         return False
     lexemes = s.all[first : last + 1]
+    most = max(part or 0 for part in parts)
+    if most > LONGEST_DIGIT or not all(lexeme.glued for lexeme in lexemes[1:]):
+        return False
     if len(lexemes) == 1:
-        return (
-            len(lexemes[0].text) == 4
-            and lexemes[0].text[1] in "0123"
-            and not lexemes[0].plural
-            and (not s.is_(last + 1, "X", "FOR", "REPS"))
-        )
+        year = lexemes[0].text.startswith(("19", "20"))
+        return lexemes[0].text.isdigit() and not year and not lexemes[0].plural and not s.is_(last + 1, "X", "FOR")
     crosses = [lexeme for lexeme in lexemes if "X" in lexeme.k]
-    if len(crosses) != 1:
-        dashes = any("DASH" in lexeme.k for lexeme in lexemes)
-        return (
-            dashes and not crosses and max(part or 0 for part in parts) <= 5 and min(part or 0 for part in parts) <= 1
-        )
-    large = s.text[crosses[0].start : crosses[0].end] == "X"
-    return (
-        (large or any("DASH" in lexeme.k for lexeme in lexemes))
-        and all(lexeme.glued for lexeme in lexemes[1:])
-        and len(lexemes[0].text) == (2 if "DASH" not in lexemes[1].k else 1)
-    )
+    dashes = any("DASH" in lexeme.k for lexeme in lexemes)
+    if not crosses:
+        return dashes and most <= 5 and min(part or 0 for part in parts) <= 1
+    large = s.text[crosses[0].start : crosses[0].end] == "X" and s.text != s.text.upper()
+    return len(crosses) == 1 and (large or dashes) and len(lexemes[0].text) == (1 if dashes else 2)
 
 
 def _tempo_phase(s: Stream, i: int) -> Found:
@@ -423,10 +420,13 @@ def _last(s: Stream, i: int) -> Found:
 
 
 RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]], ...]] = (
-    (("TEMPO", "NUM"), _tempo_code),
+    (("TEMPO",), _tempo_code),
+    (("NUM",), _tempo_code),
     (("RPE", "RIR"), _effort_word),
     (("NUM", "COULDHAVE"), _tank),
-    (("REST", "NOREST", "DUR", "NUM"), _rest),
+    (("REST", "NOREST"), _rest),
+    (("DUR",), _rest),
+    (("NUM",), _rest),
     (("ECC", "BOTTOM", "CON", "TOP", "DUR", "NUM"), _tempo_phase),
     (("PLUS", "THEN", "AND", "WITH", "COMMA", "NUM"), _partials),
     (("ZERORIR",), _zero_reserve),

@@ -105,7 +105,7 @@ class Settler:
         if isinstance(load, Doubt):
             return load
         if not group.reps:
-            return self._no_reps(group)
+            return self._no_reps(n, group, load)
         return self._built(group, load)
 
     def _hold_counts(self, group: Group) -> None:
@@ -154,6 +154,8 @@ class Settler:
         return None
 
     def _weigh(self, lead: float, reps: float, *, as_load: bool, as_sets: bool) -> str:
+        if lead == reps and as_load and self._usual() is None and not self._certain(lead):
+            return "ask"
         if as_sets != as_load:
             return "load" if as_load else "sets"
         if not as_load:
@@ -165,8 +167,6 @@ class Settler:
             if lead < 0.4 * usual:
                 return "sets"
             return "ask" if lead <= 6 else "load"
-        if lead == reps:
-            return "ask"
         if lead < reps:
             if lead <= 5:
                 return "sets"
@@ -174,6 +174,10 @@ class Settler:
         if reps >= 5:
             return "load"
         return "ask" if self._row.kind == "isolation" or self._row.load_kind == "per_hand" else "sets"
+
+    def _certain(self, lead: float) -> bool:
+        """Too many for sets by any count."""
+        return lead > 3 * BOUNDS["likely_sets"].value
 
     def _two_ways(self, group: Group, lead: float) -> Doubt:
         with_load = replace_group(group, load=LoadSaid("plain", lead), sets=None)
@@ -190,7 +194,7 @@ class Settler:
     def _bare(self, n: int, group: Group) -> Doubt | None:
         """A list of numbers: the first is the load, or all are repetitions."""
         first = group.reps[0]
-        if first.kind != "R" and not first.plural:
+        if first.kind != "R":
             return None
         rest = [rep.n for rep in group.reps[1:]]
         if not self._outside:
@@ -244,6 +248,8 @@ class Settler:
                 and ratio >= 3
             )
         if ratio >= 1.7 and first.n >= 12:
+            return True
+        if ratio >= 1.5 and first.n >= 20 and len(rest) > 1 and max(rest) - min(rest) <= 2:
             return True
         if apart or (group.gaps and group.gaps[0] == "COLON"):
             return True
@@ -320,7 +326,13 @@ class Settler:
             return Doubt("load")
         return load
 
-    def _no_reps(self, group: Group) -> list[SetAct] | Doubt:
+    def _no_reps(self, n: int, group: Group, load: Known) -> list[SetAct] | Doubt:
+        """A load alone: the first repetition was missed, or the missed one was named; else it must be asked."""
+        for placed in self._parsed.placed:
+            if placed.remark.what == "failed" and placed.after in (n, n - 1, -1):
+                missed = placed.remark.value
+                reps = int(missed) - 1 if isinstance(missed, float) and missed >= 1 else 0
+                return [SetAct(self._id, load, reps)]
         return Doubt("reps")
 
     def _alike(self, group: Group) -> list[SetAct] | Doubt:
@@ -331,6 +343,8 @@ class Settler:
         load: Known = last.load if last is not None else unsaid(self._id, self._setting)
         for said in (group.load, group.load_change):
             if said is not None:
+                if said.way == "plain" and not self._outside and load is not None and load.kind in ("assist", "added"):
+                    said = replace(said, way=load.kind)  # type: ignore[arg-type]  # noqa: PLW2901
                 load = moved(said, self._id, self._setting, load)
         if load is None:
             return Doubt("load")

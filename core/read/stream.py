@@ -14,6 +14,7 @@ class Stream:
     text: str
     all: list[Lexeme]
     used: set[int] = field(default_factory=set)
+    sided: bool = False
 
     def __len__(self) -> int:
         return len(self.all)

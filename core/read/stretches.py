@@ -65,7 +65,24 @@ def _cuts(s: Stream, i: int) -> bool:
         return True
     if lexeme.has("SLASH", "PLUS"):
         return i + 1 < len(s) and s.is_(i + 1, "EX")
+    if "COLON" in lexeme.k:
+        return _heads(s, i)
     return "DASH" in lexeme.k and _spaced(s, i, lexeme)
+
+
+def _heads(s: Stream, i: int) -> bool:
+    """A colon behind rounds or a heading, before the first name of its line."""
+    j = i - 1
+    while j >= 0 and not s.all[j].has("NL"):
+        if s.is_(j, "EX"):
+            return False
+        j -= 1
+    k = i + 1
+    while k < len(s) and not s.all[k].has("NL", "STOP"):
+        if s.is_(k, "EX"):
+            return s.is_(i - 1, "SETQ") or s.is_(i - 2, "X") or k == i + 1
+        k += 1
+    return False
 
 
 def _spaced(s: Stream, i: int, lexeme: Lexeme) -> bool:
@@ -86,7 +103,7 @@ def stretches(s: Stream, *, known: bool) -> list[Stretch]:
             continue
         parts = _split(s, piece)
         if unnamed:
-            _place_unnamed(out, unnamed, parts[0], piece, known=known)
+            _place_unnamed(s, out, unnamed, parts[0], piece, known=known)
             unnamed = []
         for stretch, counted in parts:
             if counted and waiting and piece.joined and _shared(s, piece):
@@ -102,19 +119,24 @@ def stretches(s: Stream, *, known: bool) -> list[Stretch]:
     return out
 
 
+def _only_rounds(s: Stream, piece: Piece) -> bool:
+    """3 rounds, superset x3: a count of sets for what follows."""
+    return bool(piece.counts) and all(s.is_(i, "SETQ") or s.is_(i - 1, "X") for i in piece.counts)
+
+
 def _shared(s: Stream, piece: Piece) -> bool:
     return any(s.all[i].has("EACH", "ALL", "BOTH") for i in range(piece.first, piece.last))
 
 
-def _place_unnamed(
-    out: list[Stretch], unnamed: list[Piece], part: tuple[Stretch, bool], piece: Piece, *, known: bool
+def _place_unnamed(  # noqa: PLR0913
+    s: Stream, out: list[Stretch], unnamed: list[Piece], part: tuple[Stretch, bool], piece: Piece, *, known: bool
 ) -> None:
     """Counts before the first name: they are of that name if it has none of its own, or stands behind its counts."""
     stretch, counted = part
     behind = bool(piece.counts) and piece.counts[0] < stretch.at
-    near = [one for one in unnamed if one.line == piece.line]
+    near = [one for one in unnamed if one.line == piece.line and not _only_rounds(s, one)]
     joins = bool(near) and any(one.counts for one in near) and (not counted or behind or not known)
-    kept = [one for one in unnamed if not (joins and one.line == piece.line)]
+    kept = [one for one in unnamed if not (joins and one in near)]
     if joins:
         ranges = [(one.first, one.last) for one in near]
         own = stretch.ranges

@@ -75,14 +75,21 @@ def drop_labels(s: Stream) -> None:
             )
             if label and _names_a_set(s, i):
                 s.use([i, i + 1])
-        elif s.is_(i, "ORD") and s.is_(i + 1, "SETS"):
-            s.use([i, i + 1])
+        elif s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or s.all[min(i + 1, len(s) - 1)].text == "one"):
+            if not s.is_(i - 1, "AMEND") and not s.is_(i - 2, "AMEND"):
+                s.use([i, i + 1])
+    for first, _ in rows:
+        letter = s.all[first].text
+        if len(letter) == 1 and letter.isalpha() and s.is_(first + 1, "NUM") and s.all[first + 1].glued:
+            after = s.skip(first + 2, "CLOSE", "STOP", "COLON", "DASH", "DOT")
+            if s.is_(after, "EX", "BODY", "WEIGHTED"):
+                s.use([first, first + 1])
 
 
 def _names_a_set(s: Stream, i: int) -> bool:
     follow = s.skip(i + 2, "COLON", "DASH", "ARTICLE", "FILLER", "BE", "AT", "DONE", "COMMA", "CLOSE", "AMEND")
     starts = i == 0 or s.all[i - 1].has("NL", "STOP", "COMMA", "COLON", "FILLER", "EX", "THEN", "BULLET", "AND", "DASH")
-    return starts and s.is_(follow, "NUM", "LOADQ", "PLATE", "EMPTYBAR", "REPN", "FAIL", "DUR", "SAME", "BODY")
+    return starts and s.is_(follow, "NUM", "LOADQ", "PLATE", "EMPTYBAR", "REPN", "FAIL", "DUR", "SAME", "BODY", "EX")
 
 
 def _list_mark(s: Stream, i: int) -> bool:
