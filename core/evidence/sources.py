@@ -60,7 +60,6 @@ _ROWS: Final = (
     Source("mitter-2022", "Mitter et al. 2022, PLoS ONE 17:e0268074: repetitions from day to day", "abstract"),
     Source("grgic-2020", "Grgic et al. 2020, Sports Med Open 6:31: retest of a maximum", "abstract"),
     Source("silbernagel-2007", "Silbernagel et al. 2007, Am J Sports Med: pain monitoring", "secondary"),
-    Source("pound-1959", "International pound, 1959: 0.45359237 kg exactly", "abstract"),
     Source("practice", "common practice, no source", "none"),
     Source("derived", "derived here from the sources beside it, or a judgement; no published number", "none"),
 )
