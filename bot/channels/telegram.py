@@ -1,54 +1,24 @@
-"""Telegram behind the channel port: asks for raw updates, sends parcels, and says what became of each.
+"""Telegram behind the channel port: asks for raw updates, and joins what reads them to what sends answers.
 
 The library serves as client only: its own updater confirms updates before they are worked, and one malformed update
 stops it for good. Here an update is confirmed by the next request, which is made only after the batch was persisted.
-The token stays inside: no error, log line or trace made here holds it. Knows no store and no lifter.
+Knows no store and no lifter.
 """
 
 import asyncio
-import logging
 import time
-import warnings
 from collections.abc import AsyncGenerator, Awaitable, Callable
 from contextlib import suppress
-from dataclasses import replace
 from typing import Any, Final
-from urllib.parse import urlsplit
 
 import structlog
-from telegram import Bot
 from telegram.error import Conflict, RetryAfter, TelegramError
-from telegram.request import HTTPXRequest
-from telegram.warnings import PTBUserWarning
 
-from bot.channels.telegram_errors import (
-    FAILURES,
-    REFUSED_TOKEN,
-    UNREACHABLE_WAIT,
-    delivery_of,
-    flood_seconds,
-    message_is_gone,
-    thread_is_gone,
-    without_secret,
-)
-from bot.channels.telegram_parcel import Request, anew, requests_of, unpressable, without_thread
+from bot.channels.telegram_client import Client
+from bot.channels.telegram_errors import FAILURES, REFUSED_TOKEN, flood_seconds
+from bot.channels.telegram_post import Post
 from bot.channels.telegram_shape import ALLOWED_UPDATES, Me, next_offset, open_update, raw_update
-from bot.ports import (
-    ChannelRefused,
-    Delivery,
-    Later,
-    Moved,
-    Opened,
-    Parcel,
-    Press,
-    RawUpdate,
-    Refused,
-    Sent,
-    Uncertain,
-)
-
-TELEGRAM_URL: Final = "https://api.telegram.org/bot"
-"""Telegram's own Bot API."""
+from bot.ports import ChannelRefused, Delivery, Opened, Parcel, Press, RawUpdate
 
 LONGEST_POLL: Final = 50
 """Seconds that the Bot API server waits at most for updates."""
@@ -64,15 +34,6 @@ CONFLICT_WAIT: Final = 3.0
 
 SAME_OFFSET_WAIT: Final = 3.0
 """Seconds between two requests that confirm nothing new; the server holds such a caller back itself."""
-
-FLOOD_SPAN: Final = 1.0
-"""Two chats told to slow down within this many seconds mean the whole bot."""
-
-HALFWAY_KEPT: Final = 100
-"""Most long parcels of which we remember how far they got."""
-
-QUIETED: Final = ("Please use 'Bot", ".*`retry_after` will be of type")
-"""Warnings of the library: that it has methods of its own (the raw form is the point here), and of a coming type."""
 
 COMMANDS: Final = (
     ("begin", "Start the session"),
@@ -106,35 +67,20 @@ class Telegram:
         poll_seconds: int = 30,
     ) -> None:
         """Raises ChannelRefused when the token cannot be one."""
-        if not token or not token.isprintable() or any(letter.isspace() for letter in token):
-            raise ChannelRefused("RUNGBOOK_TOKEN is no bot token; copy it anew from the account that made the bot.")
-        _hush()
-        self._token = token
         self._sleep = sleep
         self._tick = tick
         self._poll_seconds = min(poll_seconds, LONGEST_POLL)
+        self._client = Client(token, base_url, self._poll_seconds)
+        self._post = Post(self._client, tick)
         self._me: Me | None = None
-        self._halfway: dict[Parcel, int] = {}
-        self._last_flood: tuple[int, float] | None = None
         self._answers: set[asyncio.Task[None]] = set()
-        # Each time-out that comes too early turns a delivered message into a doubtful one, so reading may take long.
-        direct = {"trust_env": False} if _is_loopback(base_url) else None
-        self._requests = (
-            HTTPXRequest(1, read_timeout=self._poll_seconds + 10, connect_timeout=10, httpx_kwargs=direct),
-            HTTPXRequest(
-                16, read_timeout=20, write_timeout=10, connect_timeout=10, pool_timeout=20, httpx_kwargs=direct
-            ),
-        )
-        polls, sends = self._requests
-        self._bot = Bot(token, base_url=base_url or TELEGRAM_URL, request=sends, get_updates_request=polls)
 
     async def close(self) -> None:
         """Close the connections. Nothing can be sent afterwards."""
         for answer in self._answers:
             answer.cancel()
         await asyncio.gather(*self._answers, return_exceptions=True)
-        for request in self._requests:
-            await request.shutdown()
+        await self._client.close()
 
     async def whoami(self) -> str | None:
         """Our name, asked once; None when the API cannot be reached. Raises ChannelRefused when the token is wrong."""
@@ -159,7 +105,7 @@ class Telegram:
                 await self._back_off("telegram_unreachable", error, failures)
         for method, arguments in _FIRST_CALLS:
             with suppress(*FAILURES):
-                await self._call(method, **arguments)
+                await self._client.call(method, **arguments)
 
     async def updates(self) -> AsyncGenerator[tuple[RawUpdate, ...], None]:
         """Batches of raw updates, for ever. A batch is confirmed by asking for the next one.
@@ -189,64 +135,20 @@ class Telegram:
 
     def open(self, raw: RawUpdate) -> Opened:
         """Read one raw update. Never raises for what is in it."""
-        return open_update(raw.body, self._me or Me(_id_in(self._token)))
+        return open_update(raw.body, self._me or Me(self._client.bot_id))
 
     async def send(self, parcel: Parcel) -> Delivery:
-        """Deliver one parcel; a long one in several messages. Never raises for what the world does.
-
-        A parcel that got stuck half way goes on from there when it is sent again.
-        """
-        requests = requests_of(parcel)
-        if not requests:
-            return Refused("there is nothing in it to send")
-        if unpressable(parcel):
-            log.error("buttons_left_out", count=len(unpressable(parcel)))
-        result: Delivery = Sent()
-        for index in range(self._halfway.pop(parcel, 0), len(requests)):
-            result = await self._deliver(requests[index], parcel.chat)
-            if not isinstance(result, Sent):
-                self._remember(parcel, index, result)
-                break
-        return result
+        """Deliver one parcel. Never raises for what the world does."""
+        return await self._post.send(parcel)
 
     async def _learn_who_we_are(self) -> None:
         try:
-            answer = await self._call("getMe")
+            answer = await self._client.call("getMe")
         except REFUSED_TOKEN:
             raise ChannelRefused(
                 "Telegram does not know this bot: check RUNGBOOK_TOKEN, and RUNGBOOK_API_URL if it is set."
             ) from None
-        self._me = Me(int(answer.get("id", _id_in(self._token))), answer.get("username"))
-
-    async def _deliver(self, request: Request, chat: int) -> Delivery:
-        try:
-            answer = await self._call(request.method, **request.arguments)
-            return Sent(int(answer["message_id"]))
-        except FAILURES as error:
-            if thread_is_gone(error) and "message_thread_id" in request.arguments:
-                return await self._deliver(without_thread(request), chat)
-            if message_is_gone(error) and "message_id" in request.arguments:
-                return await self._deliver(anew(request), chat)
-            meaning = delivery_of(error, self._words_of(error))
-            if isinstance(error, RetryAfter) and isinstance(meaning, Later):
-                return self._widened(meaning, chat)
-            number = request.arguments.get("message_id")
-            return meaning if number is None else _of_writing_over(meaning, number)
-
-    def _widened(self, wait: Later, chat: int) -> Later:
-        """A 429 stops its chat; two of different chats in a moment stop the bot."""
-        now = self._tick()
-        before, self._last_flood = self._last_flood, (chat, now)
-        if before is not None and before[0] != chat and now - before[1] <= FLOOD_SPAN:
-            return replace(wait, scope="bot")
-        return wait
-
-    def _remember(self, parcel: Parcel, index: int, result: Delivery) -> None:
-        if index == 0 or isinstance(result, Refused):
-            return
-        if len(self._halfway) >= HALFWAY_KEPT:
-            del self._halfway[next(iter(self._halfway))]
-        self._halfway[replace(parcel, chat=result.chat) if isinstance(result, Moved) else parcel] = index
+        self._me = Me(int(answer.get("id", self._client.bot_id)), answer.get("username"))
 
     async def _ask(self, offset: int | None) -> tuple[RawUpdate, ...]:
         arguments: dict[str, Any] = {
@@ -256,7 +158,7 @@ class Telegram:
         }
         if offset is not None:
             arguments["offset"] = offset
-        answer = await self._call("getUpdates", **arguments)
+        answer = await self._client.call("getUpdates", **arguments)
         if not isinstance(answer, list):
             raise TelegramError("the answer to getUpdates is no list")
         return tuple(raw_update(item, self.name) for item in answer)
@@ -272,12 +174,7 @@ class Telegram:
 
     async def _stop_waiting_mark(self, token: str) -> None:
         with suppress(*FAILURES):
-            await self._call("answerCallbackQuery", callback_query_id=token)
-
-    async def _call(self, method: str, **arguments: Any) -> Any:
-        for message in QUIETED:  # for each call, because whoever collects warnings may have set the filters back
-            warnings.filterwarnings("ignore", message=message, category=PTBUserWarning)
-        return await self._bot.do_api_request(method, api_kwargs=arguments)
+            await self._client.call("answerCallbackQuery", callback_query_id=token)
 
     async def _back_off(self, event: str, error: Exception, failures: int) -> None:
         wait = WAITS[min(failures, len(WAITS)) - 1]
@@ -285,13 +182,8 @@ class Telegram:
             wait = max(wait, CONFLICT_WAIT)
         if isinstance(error, RetryAfter):
             wait = max(wait, flood_seconds(error))
-        log.warning(event, why=self._words_of(error), failures=failures, wait_s=wait)
+        log.warning(event, why=self._client.words_of(error), failures=failures, wait_s=wait)
         await self._sleep(wait)
-
-    def _words_of(self, error: Exception) -> str:
-        """What an error says, without the token; only its kind when it is not the library's (it may quote anything)."""
-        said = str(error) if isinstance(error, TelegramError) else ""
-        return without_secret(f"{type(error).__name__}: {said}".rstrip(": "), self._token)
 
 
 _FIRST_CALLS: Final[tuple[tuple[str, dict[str, Any]], ...]] = (
@@ -299,37 +191,3 @@ _FIRST_CALLS: Final[tuple[tuple[str, dict[str, Any]], ...]] = (
     ("deleteWebhook", {"drop_pending_updates": False}),
     ("setMyCommands", {"commands": [{"command": word, "description": says} for word, says in COMMANDS]}),
 )
-
-
-def _of_writing_over(meaning: Delivery, message_id: int) -> Delivery:
-    """Written over twice is written over once: a doubtful try is made again, and the message keeps its number."""
-    match meaning:
-        case Uncertain():
-            return Later(UNREACHABLE_WAIT)
-        case Sent():
-            return Sent(message_id)
-    return meaning
-
-
-def _hush() -> None:
-    """The libraries' own logs hold the token (in addresses) and people's words; all they know comes as exceptions."""
-    for name, level in _HUSHED.items():
-        logging.getLogger(name).setLevel(level)
-
-
-_HUSHED: Final[dict[str, int]] = {
-    "httpx": logging.WARNING,
-    "httpcore": logging.WARNING,
-    "telegram": logging.WARNING,
-    "telegram.request.BaseRequest": logging.CRITICAL,  # logs an answer that it cannot read, whole, as an error
-}
-
-
-def _id_in(token: str) -> int:
-    head = token.partition(":")[0]
-    return int(head) if head.isdecimal() else 0
-
-
-def _is_loopback(base_url: str | None) -> bool:
-    """An API on this machine is reached directly, whatever proxy the environment names."""
-    return base_url is not None and urlsplit(base_url).hostname in {"127.0.0.1", "::1", "localhost"}
