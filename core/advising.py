@@ -145,7 +145,9 @@ def advise_from(
         seen = now(consider)
         told = next(rule for rule in DURING if rule.id == "considered")
         return Advice("hold", consider, seen.forecast, seen.chance, (Reason(told.say, told.id),), ())
-    chosen = choose(_case(progress, lifter, aim, (on, today), plan), now)
+    # Before any history today's sets are all that is known, so a first load is looked for behind them.
+    forecaster = now if progress.seen is None else plan
+    chosen = choose(_case(progress, lifter, aim, (on, today), forecaster), now)
     return Advice(chosen.way, chosen.sets, chosen.outlook.forecast, chosen.outlook.chance, chosen.why, chosen.cautions)
 
 
