@@ -56,6 +56,8 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
         at = next((i for i in range(clause.first, clause.last) if s.is_(i, "ERASE")), None)
         if at is None or clause.asked or (at in undone and not s.is_(at, "TODAYALL")):
             continue
+        if any(s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN", "SIDE") for i in range(clause.first, clause.last)):
+            continue
         which = _targets(s, clause, at)
         if not which or any(s.is_(i, "LOADQ", "X") for i in range(clause.first, clause.last)):
             continue
@@ -123,7 +125,7 @@ class Amender:
     def read(self) -> list[Corrected]:
         """Corrections, in order, while no new set was reported before them."""
         out: list[Corrected] = []
-        for clause in clauses(self._s):
+        for clause in self._joined():
             if clause.asked or clause.first in self._undone:
                 continue
             found = self._clause(clause, bool(out))
@@ -134,6 +136,23 @@ class Amender:
                 break
         return out
 
+    def _joined(self) -> list[Clause]:
+        """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""
+        out: list[Clause] = []
+        for clause in clauses(self._s):
+            if out and not clause.opens and self._announces(out[-1]):
+                out[-1] = Clause(out[-1].first, clause.last, out[-1].opens, out[-1].opens_line, out[-1].blank_before, clause.asked)
+            else:
+                out.append(clause)
+        return out
+
+    def _announces(self, clause: Clause) -> bool:
+        s = self._s
+        words = range(clause.first, clause.last)
+        return any(s.is_(i, "AMEND", "NEG") for i in words) and all(
+            s.all[i].has("AMEND", "NEG", "FILLER", "THAT", "ARTICLE", "COMMA") for i in words
+        )
+
     def _reports(self, clause: Clause) -> bool:
         return any(self._s.is_(i, "NUM", "LOADQ", "REPN", "EX", "PLATE") for i in range(clause.first, clause.last))
 
@@ -143,7 +162,7 @@ class Amender:
         numbers = _set_numbers(s, clause)
         points = any(s.is_(i, "LAST", "THAT") for i in inside) or bool(numbers)
         strong = any(s.is_(i, "AMEND") and s.all[i].text in STRONG for i in inside)
-        weak = any(s.is_(i, "AMEND") and s.all[i].text in POINTING for i in inside)
+        weak = any((s.is_(i, "AMEND") and s.all[i].text in POINTING) or s.is_(i, "NEG", "BE") for i in inside)
         starts_no = s.all[clause.first].text in ("no", "nope") and len(inside) > 1
         negated = self._old_value(clause)
         if not (
@@ -166,7 +185,8 @@ class Amender:
             return []
         if named and any(s.is_(i, "X") for i in inside) and not strong:
             return []
-        if self._setting.last is None and not numbers and not points:
+        pointed = bool(numbers) or any(s.is_(i, "LAST") for i in inside)
+        if self._setting.last is None and not pointed:
             return []
         if numbers and not (strong or weak or negated is not None):
             return []
@@ -199,6 +219,10 @@ class Amender:
         atoms = Atomiser(s, []).atoms(clause.first, clause.last)
         taken = {i for remark in self._remarks for i in range(remark.first, remark.last + 1)}
         skip = self._skipped(clause, numbers, negated)
+        for i in range(clause.first, clause.last):
+            if s.is_(i, "NUM") and s.is_(i + 1, "PARTIALS") and i not in skip:
+                change["partials"] = int(s.all[i].value)
+                skip.add(i)
         useful = [a for a in atoms if a.first not in skip and a.first not in taken]
         self._quantities(change, useful, last)
         for i in range(clause.first, clause.last):

@@ -3,6 +3,7 @@
 Knows how people frame what they say; nothing of sets or exercises.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
@@ -64,7 +65,7 @@ def mark_undone(s: Stream) -> set[int]:
     """Indices of the lexemes whose counts were not done."""
     undone: set[int] = set()
     carry = line_carry = False
-    for clause in clauses(s):
+    for before, clause in _pairs(clauses(s)):
         if clause.opens_line and line_carry and not clause.blank_before:
             carry = True
         elif clause.opens:
@@ -86,9 +87,28 @@ def mark_undone(s: Stream) -> set[int]:
                 carry = line_carry = False
             if whole and _points_back(s, clause):
                 undone.update(range(first))
+            if whole and _tag(s, clause, counts) and before is not None and _find(s, before, "DONE") is None:
+                undone.update(range(before.first, before.last))
         elif carry:
             undone.update(range(first, last))
     return undone
+
+
+def _pairs(found: list[Clause]) -> Iterator[tuple[Clause | None, Clause]]:
+    """Each clause with the one before it."""
+    before: Clause | None = None
+    for clause in found:
+        yield before, clause
+        before = clause
+
+
+def _tag(s: Stream, clause: Clause, counts: list[int]) -> bool:
+    """isnt it? right? correct?: a question about what was said just before."""
+    words = {s.all[i].text for i in range(clause.first, clause.last)}
+    return clause.asked and not counts and bool(words & _TAGS) and clause.last - clause.first <= 2
+
+
+_TAGS: Final = frozenset({"isnt it", "right", "correct", "yeah", "arent they", "is it", "yes", "no", "innit"})
 
 
 def _counts(s: Stream, i: int) -> bool:
@@ -127,6 +147,12 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     if _find(s, clause, "DIDNT") is not None:
         return whole
     if _asks(s, clause, done):
+        return whole
+    resting = next((i for i in range(first, last) if s.all[i].text == "resting"), None)
+    if resting is not None and not any(s.all[i].has("BETWEEN", "EACH", "ALL") for i in range(first, last)):
+        return range(resting, last)
+    coming = next((i for i in range(first, last) if s.all[i].text in ("next", "and next") and s.all[i].has("NEXTQ")), None)
+    if coming is not None and counts and counts[-1] < coming and done is None:
         return whole
     wish = _find(s, clause, "UNDONE", "UNDONEBACK")
     if wish is not None and not (done is not None and done > wish and not _future_done(s, wish)):
@@ -169,6 +195,17 @@ def _asks(s: Stream, clause: Clause, done: int | None) -> bool:
     return clause.asked and not (done == start and clause.last - clause.first > 6)
 
 
+def _year_at(s: Stream, clause: Clause) -> int | None:
+    """In 2019: a year, so nothing of today."""
+    for i in range(clause.first + 1, clause.last):
+        lexeme = s.all[i]
+        if "NUM" in lexeme.k and len(lexeme.text) == 4 and 1950 <= lexeme.value <= 2050 and (
+            s.all[i - 1].has("IN") or s.all[i - 1].text in ("since", "from")
+        ):
+            return i
+    return None
+
+
 def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     """Another's, quoted, compared with or long past."""
     first, last = clause.first, clause.last
@@ -176,6 +213,8 @@ def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     if compared is not None and any(i > compared for i in counts):
         return range(compared, last)
     past = _find(s, clause, "PASTTIME")
+    if _year_at(s, clause) is not None:
+        return range(first, last)
     if past is not None and not any(s.all[i].has("SAME", "COMPARED") for i in range(first, past)):
         after = [i for i in counts if i > past]
         return range(past, last) if after and any(i < past for i in counts) else range(first, last)
@@ -195,8 +234,17 @@ def other_person(s: Stream, clause: Clause) -> int | None:
         if not lexeme.has("OTHER") or i in s.used:
             continue
         if lexeme.k["OTHER"] == "vocative" and not (i > clause.first and s.all[i - 1].has("ARTICLE")):
-            continue
+            if lexeme.text not in ("buddy", "mate", "lad", "bloke") or not _acts(s, i, clause.last):
+                continue
         if any(s.all[j].text in ("i", "im", "ive", "we") for j in range(clause.first, clause.last)):
             continue
         return i
     return None
+
+
+def _acts(s: Stream, i: int, last: int) -> bool:
+    """Whether the person named does something: 'buddy just did'."""
+    j = i + 1
+    while j < last and s.all[j].has("FILLER"):
+        j += 1
+    return j < last and s.all[j].has("DONE")

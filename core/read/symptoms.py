@@ -11,6 +11,8 @@ from core.read.stream import Stream
 
 WINDOW: Final = 7
 """Lexemes between a part of the body and what it does, at most (chosen on invented messages)."""
+FAST_PULSE: Final = 115.0
+"""Beats a minute that are fast for someone who rests (common practice, no source; not a diagnosis)."""
 _MUSCLES: Final = frozenset({
     "quad", "glute", "hamstring", "calf", "pec", "lat", "bicep", "tricep", "abs", "forearm", "upper-back",
 })  # fmt: skip
@@ -79,22 +81,39 @@ def symptoms(s: Stream) -> list[Heard]:
     """Every alarm (each sign once) and ache, in order; their lexemes are marked as used."""
     out: list[Heard] = []
     seen: set[Sign] = set()
-    alarmed: list[tuple[int, int]] = []
     for first, last in _sentences(s):
         if not any(s.all[i].has(*_BODY_KINDS) for i in range(first, last)):
             continue
-        for sign, a, b in _signs(s, first, last):
-            if _dismissed(s, a, b, first, last, sign):
-                continue
-            alarmed.append((a, b))
-            s.use(range(a, b + 1))
+        alarms = [
+            (sign, a, b) for sign, a, b in _signs(s, first, last) if not _dismissed(s, a, b, first, last, sign)
+        ]
+        for sign, a, b in alarms:
             if sign not in seen:
                 seen.add(sign)
                 out.append(Heard(Alarm(sign, s.span(a, b)), a))
-        if not any(first <= a < last for a, _ in alarmed):
+        if alarms:
+            for _, a, b in alarms:
+                s.use(range(a, b + 1))
+            _quieten(s, first, last, min(a for _, a, _ in alarms))
+        else:
             out.extend(_aches(s, first, last))
     out.sort(key=lambda heard: heard.at)
     return out
+
+
+def _quieten(s: Stream, first: int, last: int, at: int) -> None:
+    """The sentence of an alarm counts nothing, but for its clauses that report a set."""
+    start = first
+    for i in range(first, last + 1):
+        if i < last and not s.all[i].has("COMMA", "BUT", "THEN", "OPEN"):
+            continue
+        inside = range(start, i)
+        reports = any(s.is_(j, "EX", "LOADQ", "X", "ERASE", "SKIP", "FINISH", "REPQ") and not s.all[j].has("PART") for j in inside)
+        if not reports and not (i <= at and any(s.is_(j, "NUM") for j in inside) and not any(s.all[j].has("WONTSETTLE", "DUR") for j in inside)):
+            s.use(j for j in inside if not s.all[j].has("FINISH", "SKIP", "DAY"))
+        else:
+            s.use(j for j in inside if s.all[j].has("LEFT", "RIGHT", "BOTH"))
+        start = i + 1
 
 
 _BODY_KINDS: Final = (
@@ -122,6 +141,8 @@ _PAIRS: Final[tuple[tuple[Sign, tuple[str, ...], str], ...]] = (
     ("nerve", ("LIMB", "PART", "FACE"), "NERVESIGN"),
     ("injury", ("LIMB", "PART"), "INJURYSIGN"),
     ("swelling", ("LIMB", "PART"), "SWELL"),
+    ("bladder", ("SADDLE",), "NERVESIGN"),
+    ("head", ("HEADPART",), "HIT"),
     ("injury", ("CRUSHER",), "PART"),
     ("head", ("CRUSHER",), "HEADPART"),
 )
@@ -144,7 +165,21 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
             found = _near(s, sign, spots.get(part, []), marks)
             if found is not None:
                 out.append((sign, *found))
+    if any(sign == "bladder" for sign, _, _ in out):
+        out = [one for one in out if one[0] != "nerve"]
+    if any(sign == "head" for sign, _, _ in out):
+        out = [one for one in out if one[0] not in ("injury", "swelling")]
+    bpm = _fast_pulse(s, spots)
+    if bpm is not None:
+        out.append(("heart", bpm, bpm))
     return out
+
+
+def _fast_pulse(s: Stream, spots: dict[str, list[int]]) -> int | None:
+    """A pulse in figures that is fast, while resting."""
+    if "WONTSETTLE" not in spots or "HEARTPART" not in spots:
+        return None
+    return next((i for i in spots.get("NUM", []) if FAST_PULSE <= s.all[i].value <= 250), None)
 
 
 def _near(s: Stream, sign: Sign, parts: list[int], marks: list[int]) -> tuple[int, int] | None:
@@ -176,6 +211,8 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
     if sign == "injury" and s.all[p].has("CRUSHER"):
         return True
     if sign == "injury":
+        if word.startswith("cant") and (any(s.all[i].has("SORENESS") for i in sentence) or part in ("toe", "toes", "foot", "feet")):
+            return False
         if part.endswith("s") and word in _NOISES and part not in ("biceps", "triceps"):
             return False
         return not (word in ("cracked", "crack") and s.all[p].k.get("PART") in ("back", "neck"))
@@ -184,7 +221,10 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
             any(s.all[i].has("RANGE", "BOTTOM", "TOP") for i in between)
         )
     if sign == "swelling":
-        return not any(s.all[i].text in ("pump", "pumped") for i in sentence)
+        caused = m < p and word in ("blew up", "blown up", "swells", "swelled")
+        return not caused and not any(s.all[i].text in ("pump", "pumped") for i in sentence)
+    if sign == "head" and s.all[p].has("HEADPART") and s.all[m].has("HIT"):
+        return m < p
     return True
 
 
@@ -201,7 +241,7 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
     if _denied(s, a, first) or (b != a and _denied(s, b, max(first, a + 1))):
         return True
     near = range(max(first, a - 30), min(last, b + 30))
-    if any(s.all[i].has("LONGAGO") for i in near):
+    if any(s.all[i].has("LONGAGO") or _year(s, i) for i in near):
         return True
     if any(s.all[i].has("JOKE") for i in near):
         return True
@@ -212,11 +252,29 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
     return _theirs(s, a)
 
 
+def _year(s: Stream, i: int) -> bool:
+    """in 2015, from 2011: a year, so long past."""
+    lexeme = s.all[i]
+    return "NUM" in lexeme.k and len(lexeme.text) == 4 and 1950 <= lexeme.value <= 2050 and i > 0 and (
+        s.all[i - 1].has("IN", "ABOUT", "AT") or s.all[i - 1].text in ("from", "since", "back")
+    )
+
+
+_SELF: Final = frozenset({"i", "im", "ive", "my", "me", "id", "ill", "mine"})
+
+
 def _theirs(s: Stream, at: int) -> bool:
-    for clause in clauses(s):
-        if clause.first <= at < clause.last:
-            other = other_person(s, clause)
-            return other is not None and other < at
+    """Whether the sign is told of someone else: the last person named before it in the sentence is not the lifter."""
+    i = at
+    while i >= 0 and not s.all[i].has("STOP", "NL"):
+        lexeme = s.all[i]
+        if lexeme.has("OTHER") and (lexeme.k["OTHER"] != "vocative" or (i > 0 and s.all[i - 1].has("ARTICLE"))):
+            return i <= at
+        if i < at and lexeme.text in _SELF:
+            owner = i + 1 <= at and any(s.all[k].has("OTHER") for k in range(i + 1, min(i + 3, at + 1)))
+            if not owner:
+                return False
+        i -= 1
     return False
 
 
@@ -261,25 +319,27 @@ def _aches(s: Stream, first: int, last: int) -> list[Heard]:
     out: list[Heard] = []
     pains = [i for i in range(first, last) if s.all[i].has("PAIN") and not _denied(s, i, first)]
     parts = [i for i in range(first, last) if s.all[i].has("PART", "LIMB", "HEADACHE") and i not in s.used]
-    if not parts or (not pains and not any(s.all[i].has("HEADACHE") for i in parts)):
+    if not parts or any(s.all[i].has("LONGAGO", "JOKE") for i in range(first, last)):
         return out
-    near_all = range(first, last)
-    if any(s.all[i].has("LONGAGO", "JOKE") for i in near_all):
-        return out
-    level = _level(s, parts[0], first, last)
     claimed: set[str] = set()
-    for p in parts[:20]:
-        pain = next((m for m in pains if m != p and abs(m - p) <= WINDOW + 1), p if s.all[p].has("HEADACHE") else None)
-        if pain is None or _theirs(s, p) or _denied(s, p, first):
-            continue
+    for n, p in enumerate(parts[:20]):
         where = _where(s, p)
-        if where in claimed or not _is_ache(s, p, pain, first, last, level[0]):
+        if where in claimed or _theirs(s, p) or _denied(s, p, first) or (n and _where(s, parts[n - 1]) == where):
+            continue
+        floor = parts[n - 1] + 1 if n else first
+        following = next((q for q in parts[n + 1 :] if _where(s, q) != where), None)
+        level, spent = _level(s, p, floor, following if following is not None else last, first)
+        pain = next((m for m in pains if m != p and abs(m - p) <= WINDOW + 1), p if s.all[p].has("HEADACHE") else None)
+        if pain is None and level is None:
+            continue
+        if pain is not None and not _is_ache(s, p, pain, first, last, level):
             continue
         claimed.add(where)
-        a, b = min(p, pain), max(p, pain)
-        out.append(Heard(AcheAct(where, _ache_side(s, p, first, last), level[0], s.span(a, b)), a))
-        s.use(i for i in range(a, b + 1) if not s.all[i].has("EX", "NUM") or s.all[i].has("PART"))
-        s.use(level[1])
+        a, b = (p, p) if pain is None else (min(p, pain), max(p, pain))
+        side, at = _ache_side(s, p, first, last)
+        out.append(Heard(AcheAct(where, side, level, s.span(a, b)), a))
+        s.use(i for i in range(a, b + 1) if not s.all[i].has("EX", "NUM", "X") or s.all[i].has("PART"))
+        s.use([*spent, *at])
     return out
 
 
@@ -307,36 +367,36 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
     return not (sore and word in ("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
 
 
-def _ache_side(s: Stream, p: int, first: int, last: int) -> Literal["left", "right", "both"] | None:
-    for i in sorted(range(max(first, p - 8), min(last, p + 9)), key=lambda i: abs(i - p)):
-        if s.all[i].has("BOTH"):
-            return "both"
-        if s.all[i].has("LEFT") and not s.is_(i - 1, "NUM") and s.all[i].text != "r":
-            return "left"
-        if s.all[i].has("RIGHT") and s.all[i].text not in ("r",):
-            return "right"
-    return None
+def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left", "right", "both"] | None, list[int]]:
+    for i in sorted(range(max(first, p - 8), min(last, p + 12)), key=lambda i: abs(i - p)):
+        lexeme = s.all[i]
+        if lexeme.has("BOTH"):
+            return "both", [i]
+        if lexeme.has("LEFT", "RIGHT") and lexeme.text not in ("r", "l") and not s.is_(i - 1, "NUM"):
+            return ("left" if lexeme.has("LEFT") else "right"), [i]
+    return None, []
 
 
-def _level(s: Stream, p: int, first: int, last: int) -> tuple[float | None, list[int]]:
+def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float | None, list[int]]:
     """A number out of ten near the part: 3/10, 3 out of 10, maybe a 2, like 3."""
-    stop = last
-    if last < len(s) and s.all[last].has("STOP", "NL"):
-        stop = min(len(s), last + 8)
-    for i in range(first, stop):
+    del first
+    stop = end
+    if end < len(s) and s.all[end].has("STOP", "NL"):
+        stop = min(len(s), end + 6)
+    for i in [*range(p + 1, stop), *range(floor, p)]:
         number = s.num(i)
         if number is None or number > 10 or s.all[i].has("REPQ", "SETQ", "TIMESQ") or s.all[i].plural:
             continue
-        if (s.is_(i + 1, "SLASH") and s.num(i + 2) == 10) or (
-            s.all[i + 1].text in ("out of", "outta") if i + 1 < len(s) else False
-        ):
-            return number, [i, i + 1, i + 2] if s.num(i + 2) == 10 else [i]
-    for i in range(p + 1, last):
+        if s.is_(i - 1, "X"):
+            continue
+        if s.num(i + 2) == 10 and (s.is_(i + 1, "SLASH", "LEVELWORD")):
+            return number, [i, i + 1, i + 2]
+    for i in range(p + 1, end):
         number = s.num(i)
         if number is None or number > 10 or s.all[i].has("REPQ", "SETQ", "TIMESQ") or s.all[i].plural:
             continue
         told = s.is_(i - 1, "ABOUT", "LEVELWORD") or (
-            s.is_(i - 1, "ARTICLE") and s.is_(i - 2, "ABOUT", "FILLER", "LEVELWORD", "PAIN", "COMMA")
+            s.is_(i - 1, "ARTICLE") and s.is_(i - 2, "ABOUT", "FILLER", "LEVELWORD", "PAIN", "COMMA", "AT")
         )
         if told and not s.is_(i + 1, "X", "KG", "LB") and i - p <= 12 and s.num(i + 1) is None:
             return number, [i]
