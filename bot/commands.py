@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import Annotated, Any, Final, NoReturn, TypeVar
 
 import typer
-from sqlalchemy.exc import SQLAlchemyError
 
 from bot import config, log
 from bot.ports import ChannelRefused, StoreError
@@ -102,9 +101,9 @@ def advise() -> None:
 @app.command()
 def rules() -> None:
     """Print the rules that decide a target, with their limits and sources."""
-    from core.decide.page import page
+    from core.decide.page import rules_page
 
-    sys.stdout.write(page())
+    sys.stdout.write(rules_page())
 
 
 @app.command()
@@ -186,13 +185,26 @@ def _run(work: Coroutine[Any, Any, T]) -> T:
 
 
 def _guarded(work: Callable[[], T]) -> T:
-    """Do the work; a failure of the world is one line on standard error and status 1."""
+    """Do the work; a failure is one line on standard error and status 1, without a trace and without anybody's words."""
     try:
         return work()
     except (config.SettingsError, StoreError, ChannelRefused) as failure:
         _fail(str(failure))
-    except SQLAlchemyError as failure:
-        _fail(f"the store failed ({type(failure).__name__}): run `rungbook doctor`")
+    except Exception as failure:  # noqa: BLE001  # the last resort of every command
+        first = _first(failure)
+        _fail(str(first) if isinstance(first, StoreError | ChannelRefused) else _unforeseen(first))
+
+
+def _first(failure: BaseException) -> BaseException:
+    """What began it, when several things failed together."""
+    return _first(failure.exceptions[0]) if isinstance(failure, BaseExceptionGroup) else failure
+
+
+def _unforeseen(failure: BaseException) -> str:
+    kind = type(failure)
+    if kind.__module__.startswith("sqlalchemy"):
+        return f"the store failed ({kind.__name__}): run `rungbook doctor`, and look for room on the disk"
+    return f"something failed that should not ({kind.__name__} at {log.place_of(failure)}): please report this line"
 
 
 def _fail(words: str) -> NoReturn:
