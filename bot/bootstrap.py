@@ -7,7 +7,6 @@ from collections.abc import Callable, Mapping
 from contextlib import nullcontext
 
 from bot.channels import screen, terminal
-from bot.channels.telegram import Telegram
 from bot.channels.terminal import Seat, Terminal
 from bot.clock import EVERY_SECONDS, Tick, every, now
 from bot.config import Settings, SettingsError
@@ -35,6 +34,8 @@ def start_line(code: str) -> str:
 
 async def serve(settings: Settings) -> None:
     """The service against Telegram, until it is told to stop. Raises SettingsError, StoreError, ChannelRefused."""
+    from bot.channels.telegram import Telegram  # takes its time, and only this command needs it
+
     if settings.token is None:
         raise SettingsError("RUNGBOOK_TOKEN is not set: it takes the bot's token, in the environment or in .env")
     channel = Telegram(settings.token.get_secret_value(), settings.api_url)

@@ -185,7 +185,7 @@ def _run(work: Coroutine[Any, Any, T]) -> T:
 
 
 def _guarded(work: Callable[[], T]) -> T:
-    """Do the work; a failure is one line on standard error and status 1, without a trace and without anybody's words."""
+    """Do the work; a failure is one line on standard error and status 1, without a trace or anybody's words."""
     try:
         return work()
     except (config.SettingsError, StoreError, ChannelRefused) as failure:

@@ -62,10 +62,11 @@ def set_up(level: str, out: TextIO | None = None) -> None:
 
 def fault(log: Any, event: str, bug: BaseException, **facts: object) -> None:
     """Log a failure: what kind it was and where it arose, never what it says."""
-    log.error(event, kind=type(bug).__name__, at=_place_of(bug), **facts)
+    log.error(event, kind=type(bug).__name__, at=place_of(bug), **facts)
 
 
-def _place_of(bug: BaseException) -> str:
+def place_of(bug: BaseException) -> str:
+    """The module and line where a failure arose."""
     trace = bug.__traceback__
     while trace is not None and trace.tb_next is not None:
         trace = trace.tb_next

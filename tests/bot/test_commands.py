@@ -18,10 +18,12 @@ from typing import Any
 
 import pytest
 import structlog
+from sqlalchemy.exc import OperationalError
 from typer.testing import CliRunner, Result
 
 from bot import admin, doctor
 from bot.commands import app
+from bot.ports import StoreError
 from bot.store.engine import Store
 from bot.store.tables import progress
 from core.model.acts import SetAct
@@ -422,3 +424,24 @@ def test_a_zone_is_one_of_the_data_and_no_path() -> None:
 
 def test_the_demo_clock_is_not_before_this_version() -> None:
     assert doctor._clock().well is (datetime.now(UTC) > datetime(2026, 11, 1, tzinfo=UTC))  # noqa: TID251
+
+
+@pytest.mark.parametrize(
+    ("bug", "said"),
+    [
+        (RuntimeError("my left knee"), "RuntimeError at "),
+        (ExceptionGroup("several", [ExceptionGroup("inner", [KeyError("my left knee")])]), "KeyError at "),
+        (OperationalError("SELECT my left knee", {}, Exception("full")), "the store failed (OperationalError)"),
+        (ExceptionGroup("several", [StoreError("it is held: stop it")]), "it is held: stop it"),
+    ],
+)
+def test_what_nobody_foresaw_is_one_line_without_words_of_a_message(
+    url: str, monkeypatch: pytest.MonkeyPatch, bug: Exception, said: str
+) -> None:
+    async def fails(*_: object) -> None:
+        raise bug
+
+    monkeypatch.setattr(admin, "coach_code", fails)
+    line = refused("coach", "--store", url, "--name", "Ines")
+    assert said in line
+    assert "knee" not in line
