@@ -21,6 +21,7 @@ from tests.sim.standing import (
     countable,
     days_off,
     differs,
+    family,
     fits_aim,
     form_last_said,
     last_met,
@@ -93,11 +94,18 @@ def kit_makes(question: Question, advice: Advice) -> Iterator[Breach]:
     """Every load can be made with the kit; a load in use is there in a full gym, or where any tool makes it."""
     known = _known_loads(question)
     for each in advice.sets:
-        if each.load is None or makes(question, each.load):
+        if each.load is None or makes(question, each.load) or _odd_kind(question, each.load):
             continue
         if each.load not in known or not _some_tool_makes(question, each.load):
             yield Breach("kit", "every load can be made with the kit", f"{question.exercise} {each.load}")
             return
+
+
+def _odd_kind(question: Question, load: Load) -> bool:
+    """True for a kind of load that the exercise is not done with, so that no tool can be named for it."""
+    own = EXERCISES[question.exercise].load_kind
+    hands = own == "per_hand" and load.kind == "total"
+    return not hands and family(load) != family(Load(own))
 
 
 def _some_tool_makes(question: Question, load: Load) -> bool:

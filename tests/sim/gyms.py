@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from itertools import product
 from typing import Final, Literal
 
+from core.evidence.exercises import EXERCISES
 from core.model.lifter import Kit
 from core.model.quantities import POUND_KG, Load, LoadKind, Unit
 
@@ -42,8 +43,9 @@ def tools_for(exercise: str, kind: LoadKind) -> tuple[Tool, ...]:
         return TOOLS[exercise]
     if any(word in exercise for word in STACK_WORDS):
         return ("stack",)
+    by_hand = exercise in EXERCISES and EXERCISES[exercise].load_kind == "per_hand"
     table: dict[LoadKind, tuple[Tool, ...]] = {
-        "total": ("bar",),
+        "total": ("dumbbell", "kettlebell", "bar", "stack") if by_hand else ("bar",),
         "per_hand": ("dumbbells", "kettlebell"),
         "body": ("body",),
         "added": ("plates", "dumbbell", "kettlebell"),
@@ -76,7 +78,7 @@ def makeable(exercise: str, kind: LoadKind, kit: Kit, usual: bool = False) -> se
     if tools & {"bar", "ez"} and kit.bar_kg is not None:
         made |= {round(kit.bar_kg + each, 6) for each in plate_sums(plates, 2)}
     if "plates" in tools:
-        made |= plate_sums(plates, 1) - {0.0}
+        made |= plate_sums(plates, 2 if usual else 1) - {0.0}
     if "dumbbells" in tools or "dumbbell" in tools:
         made |= set(kit.dumbbells_kg)
     if "kettlebell" in tools:

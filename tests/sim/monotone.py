@@ -5,9 +5,9 @@ from dataclasses import replace
 import numpy as np
 
 from core.model.acts import SetAct
-from core.model.target import Advice, Question
+from core.model.target import Advice, Question, TargetSet
 from tests.sim.always import Breach
-from tests.sim.standing import differs, trained, work
+from tests.sim.standing import compare_loads, differs, seconds, trained, work
 
 
 def improved(question: Question, rng: np.random.Generator) -> Question | None:
@@ -51,6 +51,8 @@ def easier(one: Advice, other: Advice) -> str | None:
     gains: set[str] = set()
     losses: set[str] = set()
     for mine, theirs in zip(one.sets, other.sets, strict=False):
+        if _unlike(mine, theirs):
+            return None
         up, down = differs(mine, theirs)
         gains |= up
         losses |= down
@@ -59,6 +61,13 @@ def easier(one: Advice, other: Advice) -> str | None:
     if len(one.sets) < len(other.sets):
         losses.add("sets")
     return f"{one.way} is easier than {other.way} in {sorted(losses)}" if losses and not gains else None
+
+
+def _unlike(one: TargetSet, other: TargetSet) -> bool:
+    """True where a tempo, a rest or a load is said in one only, so that neither is plainly easier."""
+    tempo = one.tempo != other.tempo and (seconds(one.tempo) is None or seconds(other.tempo) is None)
+    rest = (one.rest_s is None) != (other.rest_s is None)
+    return tempo or rest or (one.load != other.load and compare_loads(one.load, other.load) is None)
 
 
 def pair_breach(worse: Advice, better: Advice) -> Breach | None:
