@@ -140,8 +140,14 @@ class Amender:
         """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""
         out: list[Clause] = []
         for clause in clauses(self._s):
-            if out and not clause.opens and self._announces(out[-1]):
-                out[-1] = Clause(out[-1].first, clause.last, out[-1].opens, out[-1].opens_line, out[-1].blank_before, clause.asked)
+            if (
+                out
+                and not clause.opens
+                and (self._announces(out[-1]) or (self._announces(clause) and _set_numbers(self._s, out[-1])))
+            ):
+                out[-1] = Clause(
+                    out[-1].first, clause.last, out[-1].opens, out[-1].opens_line, out[-1].blank_before, clause.asked
+                )
             else:
                 out.append(clause)
         return out
@@ -165,8 +171,12 @@ class Amender:
         weak = any((s.is_(i, "AMEND") and s.all[i].text in POINTING) or s.is_(i, "NEG", "BE") for i in inside)
         starts_no = s.all[clause.first].text in ("no", "nope") and len(inside) > 1
         negated = self._old_value(clause)
+        clears = any(s.is_(i, "CLEARIT") for i in inside) and any(
+            s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN") for i in inside
+        )
         if not (
             strong
+            or clears
             or (
                 weak
                 and (
@@ -354,7 +364,7 @@ class Amender:
         reps = max(1.0, float(last.reps))
         off_load = abs(value - load) / load
         off_reps = abs(value - reps) / reps
-        return "load" if off_load < off_reps else "reps"
+        return "load" if 2 * off_load < off_reps else "reps"
 
     def _unit_only(self, change: Change, clause: Clause, negated: int, last: SetAct) -> None:
         """'that was lb not kg': the same number in the other unit."""

@@ -105,7 +105,7 @@ class Atomiser:
                 return Atom(link, i, i, text="x" if apart else kind, strong=strong)
         if lexeme.has("ARTICLE", "FILLER", "ABOUT", "BE", "IN", "TO", "FEEL", "IMPL", "LOADWORD", "OPEN", "CLOSE"):
             return None
-        return Atom("W", i, i, text=lexeme.text)
+        return Atom("W", i, i, text=lexeme.text) if "WORD" in lexeme.k else None
 
 
 def _quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:

@@ -134,9 +134,9 @@ def _partials(placed: Placed, sets: Sets) -> None:
 
 def _warmups(parsed: Parsed, sets: Sets) -> None:
     """A warm-up said behind sets means the last of them, in the plural all before it; said before, all up to 'then'."""
-    for placed in parsed.placed:
-        if placed.remark.what != "warmup":
-            continue
+    said = [placed for placed in parsed.placed if placed.remark.what == "warmup"]
+    leads = bool(said) and said[0].after < 0
+    for placed in said:
         plural = str(placed.remark.value).endswith(("s", "sets"))
         listed = plural or "up" not in str(placed.remark.value).split()[-1:] and str(placed.remark.value) not in _SINGLE
         if placed.after < 0 or (placed.line and placed.after < len(sets) - 1):
@@ -145,6 +145,8 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
             homes = list(range(placed.after + 1))
         elif placed.apart and placed.after < len(sets) - 1 and not placed.line:
             homes = _until_work(parsed, placed.after + 1)
+        elif leads and placed.after < len(sets) - 1:
+            homes = [placed.after + 1]
         else:
             homes = [placed.after]
         for home in homes:

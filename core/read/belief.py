@@ -23,6 +23,8 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     if stretch.mention is None:
         name = strong and not chat and _unknown_name(s, groups[0])
         parsed.unknown_name = name
+        if not any(group.reps or group.like for group in groups) and not known:
+            return False
         if not strong:
             return known and not strange and not chat
         if known and not name:
@@ -84,7 +86,7 @@ def _strange(s: Stream, stretch: Stretch, groups: list[Group]) -> int:
     return sum(
         1
         for i in near & inside
-        if s.all[i].has("WORD", "OTHER", "CLOCKTIME", "WEEKDAY", "LONG", "PCT") and i not in s.used
+        if s.all[i].has("WORD", "OTHER", "CHAT", "CLOCKTIME", "WEEKDAY", "LONG", "PCT") and i not in s.used
     )
 
 

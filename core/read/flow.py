@@ -171,6 +171,7 @@ class Flow:
         at = spots.get("ALTERNATIVE", spots.get("INSTEAD"))
         asks = (
             clause.asked
+            or (at is not None and s.all[at].text in _ASKS_ALONE - {"instead", "swap"})
             or any(s.all[i].has("ASKWORD") for i in range(clause.first, clause.last))
             or any(
                 s.all[i].text

@@ -277,7 +277,7 @@ class Grammar:
             return
         if not chained and self._load_behind_chain():
             return
-        if self._a[self._i].kind == "N" and (self._lead_then_chain() or self._times_below()):
+        if self._a[self._i].kind == "N" and (self._lead_then_chain() or (not chained and self._times_below())):
             number = self._a[self._i]
             self._pending = LoadSaid("plain", number.value, plural=number.plural)
             self._pending_at = number.first
@@ -387,10 +387,10 @@ class Grammar:
         reps = old.reps[-1].n if old.reps else 0.0
         nearer = (
             load is not None
-            and not new.chained
             and number.kind == "R"
+            and not new.chained
             and not new.explicit
-            and (abs(number.n - load) * max(reps, 1.0) < abs(number.n - reps) * load)
+            and _nearer(number.n, load, reps)
         )
         if nearer and old.lead is not None:
             old.lead = number.n
@@ -477,6 +477,8 @@ class Grammar:
             return self._a[j + 2].kind == "N" and self._a[j + 2].value <= 10
         if atom.plural and not group.reps[-1].plural:
             return False
+        if atom.kind == "N" and atom.value != int(atom.value):
+            return False
         if atom.kind == "N" and self._kind(j + 1) == "R" and self._a[j + 1].text == "named":
             return False
         kinds = {rep.kind for rep in group.reps}
@@ -493,8 +495,7 @@ class Grammar:
             most = max(
                 rep.n for rep in (group.reps if group.load is not None or group.lead is not None else group.reps[1:])
             )
-            jump = atom.value >= 2.2 * most and atom.value >= 20 and own == "R"
-            return not (jump and after in ("N", "SEP", "L", "R"))
+            return not (atom.value >= 2.2 * most and atom.value >= 20 and own == "R")
         return True
 
     def _lead_here(self, j: int) -> bool:
@@ -676,3 +677,8 @@ class Grammar:
             group = Group(self._pending_at, self._pending_at, load=said)
             group.sets, self._sets = self._sets, None
             groups.append(group)
+
+
+def _nearer(number: float, load: float, reps: float) -> bool:
+    """Whether a bare number corrects the load and not the repetitions: clearly nearer to it in proportion."""
+    return number != int(number) or 2 * abs(number - load) * max(reps, 1.0) < abs(number - reps) * load

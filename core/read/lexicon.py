@@ -148,7 +148,8 @@ class Lexicon:
                 if other[0] != word[0] and other[:2] != word[1::-1]:
                     continue
                 slips = OSA.distance(word, other, score_cutoff=most)
-                if slips <= most:
+                short = len(word) == SHORTEST_MENDED and not (length > len(word) or sorted(word) == sorted(other))
+                if slips <= most and not short:
                     best.setdefault(slips, []).append(other)
         if not best:
             return None

@@ -151,7 +151,9 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     resting = next((i for i in range(first, last) if s.all[i].text == "resting"), None)
     if resting is not None and not any(s.all[i].has("BETWEEN", "EACH", "ALL") for i in range(first, last)):
         return range(resting, last)
-    coming = next((i for i in range(first, last) if s.all[i].text in ("next", "and next") and s.all[i].has("NEXTQ")), None)
+    coming = next(
+        (i for i in range(first, last) if s.all[i].text in ("next", "and next") and s.all[i].has("NEXTQ")), None
+    )
     if coming is not None and counts and counts[-1] < coming and done is None:
         return whole
     wish = _find(s, clause, "UNDONE", "UNDONEBACK")
@@ -199,8 +201,11 @@ def _year_at(s: Stream, clause: Clause) -> int | None:
     """In 2019: a year, so nothing of today."""
     for i in range(clause.first + 1, clause.last):
         lexeme = s.all[i]
-        if "NUM" in lexeme.k and len(lexeme.text) == 4 and 1950 <= lexeme.value <= 2050 and (
-            s.all[i - 1].has("IN") or s.all[i - 1].text in ("since", "from")
+        if (
+            "NUM" in lexeme.k
+            and len(lexeme.text) == 4
+            and 1950 <= lexeme.value <= 2050
+            and (s.all[i - 1].has("IN") or s.all[i - 1].text in ("since", "from"))
         ):
             return i
     return None
@@ -213,7 +218,8 @@ def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     if compared is not None and any(i > compared for i in counts):
         return range(compared, last)
     past = _find(s, clause, "PASTTIME")
-    if _year_at(s, clause) is not None:
+    year = _year_at(s, clause)
+    if year is not None and counts != [year]:
         return range(first, last)
     if past is not None and not any(s.all[i].has("SAME", "COMPARED") for i in range(first, past)):
         after = [i for i in counts if i > past]

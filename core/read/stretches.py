@@ -20,9 +20,9 @@ class Stretch:
     ranges: list[tuple[int, int]] = field(default_factory=list)
 
     def add(self, first: int, last: int) -> None:
-        """Take in a range; ranges that touch become one."""
-        if self.ranges and self.ranges[-1][1] >= first - 1:
-            self.ranges[-1] = (self.ranges[-1][0], last)
+        """Take in a range, with the separators between; what belongs to one exercise stands together."""
+        if self.ranges:
+            self.ranges[-1] = (min(self.ranges[-1][0], first), max(self.ranges[-1][1], last))
         else:
             self.ranges.append((first, last))
 
@@ -80,7 +80,7 @@ def _heads(s: Stream, i: int) -> bool:
     k = i + 1
     while k < len(s) and not s.all[k].has("NL", "STOP"):
         if s.is_(k, "EX"):
-            return s.is_(i - 1, "SETQ") or s.is_(i - 2, "X") or k == i + 1
+            return s.is_(i - 1, "SETQ") or s.is_(i - 2, "X")
         k += 1
     return False
 
@@ -124,6 +124,11 @@ def _only_rounds(s: Stream, piece: Piece) -> bool:
     return bool(piece.counts) and all(s.is_(i, "SETQ") or s.is_(i - 1, "X") for i in piece.counts)
 
 
+def _strange(s: Stream, piece: Piece) -> bool:
+    """Chat beside the set, not part of its report."""
+    return any("WORD" in s.all[i].k and i not in s.used for i in range(piece.first, piece.last))
+
+
 def _shared(s: Stream, piece: Piece) -> bool:
     return any(s.all[i].has("EACH", "ALL", "BOTH") for i in range(piece.first, piece.last))
 
@@ -134,7 +139,7 @@ def _place_unnamed(  # noqa: PLR0913
     """Counts before the first name: they are of that name if it has none of its own, or stands behind its counts."""
     stretch, counted = part
     behind = bool(piece.counts) and piece.counts[0] < stretch.at
-    near = [one for one in unnamed if one.line == piece.line and not _only_rounds(s, one)]
+    near = [one for one in unnamed if one.line == piece.line and not _only_rounds(s, one) and not _strange(s, one)]
     joins = bool(near) and any(one.counts for one in near) and (not counted or behind or not known)
     kept = [one for one in unnamed if not (joins and one in near)]
     if joins:

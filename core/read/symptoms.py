@@ -84,9 +84,7 @@ def symptoms(s: Stream) -> list[Heard]:
     for first, last in _sentences(s):
         if not any(s.all[i].has(*_BODY_KINDS) for i in range(first, last)):
             continue
-        alarms = [
-            (sign, a, b) for sign, a, b in _signs(s, first, last) if not _dismissed(s, a, b, first, last, sign)
-        ]
+        alarms = [(sign, a, b) for sign, a, b in _signs(s, first, last) if not _dismissed(s, a, b, first, last, sign)]
         for sign, a, b in alarms:
             if sign not in seen:
                 seen.add(sign)
@@ -108,8 +106,14 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
         if i < last and not s.all[i].has("COMMA", "BUT", "THEN", "OPEN"):
             continue
         inside = range(start, i)
-        reports = any(s.is_(j, "EX", "LOADQ", "X", "ERASE", "SKIP", "FINISH", "REPQ") and not s.all[j].has("PART") for j in inside)
-        if not reports and not (i <= at and any(s.is_(j, "NUM") for j in inside) and not any(s.all[j].has("WONTSETTLE", "DUR") for j in inside)):
+        reports = any(
+            s.is_(j, "EX", "LOADQ", "X", "ERASE", "SKIP", "FINISH", "REPQ") and not s.all[j].has("PART") for j in inside
+        )
+        if not reports and not (
+            i <= at
+            and any(s.is_(j, "NUM") for j in inside)
+            and not any(s.all[j].has("WONTSETTLE", "DUR") for j in inside)
+        ):
             s.use(j for j in inside if not s.all[j].has("FINISH", "SKIP", "DAY"))
         else:
             s.use(j for j in inside if s.all[j].has("LEFT", "RIGHT", "BOTH"))
@@ -141,7 +145,6 @@ _PAIRS: Final[tuple[tuple[Sign, tuple[str, ...], str], ...]] = (
     ("nerve", ("LIMB", "PART", "FACE"), "NERVESIGN"),
     ("injury", ("LIMB", "PART"), "INJURYSIGN"),
     ("swelling", ("LIMB", "PART"), "SWELL"),
-    ("bladder", ("SADDLE",), "NERVESIGN"),
     ("head", ("HEADPART",), "HIT"),
     ("injury", ("CRUSHER",), "PART"),
     ("head", ("CRUSHER",), "HEADPART"),
@@ -165,6 +168,10 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
             found = _near(s, sign, spots.get(part, []), marks)
             if found is not None:
                 out.append((sign, *found))
+    numb = [*spots.get("NERVESIGN", []), *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve")]
+    saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
+    if saddle is not None:
+        out.append(("bladder", *saddle))
     if any(sign == "bladder" for sign, _, _ in out):
         out = [one for one in out if one[0] != "nerve"]
     if any(sign == "head" for sign, _, _ in out):
@@ -211,7 +218,9 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
     if sign == "injury" and s.all[p].has("CRUSHER"):
         return True
     if sign == "injury":
-        if word.startswith("cant") and (any(s.all[i].has("SORENESS") for i in sentence) or part in ("toe", "toes", "foot", "feet")):
+        if word.startswith("cant") and (
+            any(s.all[i].has("SORENESS") for i in sentence) or part in ("toe", "toes", "foot", "feet")
+        ):
             return False
         if part.endswith("s") and word in _NOISES and part not in ("biceps", "triceps"):
             return False
@@ -249,14 +258,20 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
         return True
     if sign == "faint" and any(s.all[i].text in ("bed", "couch", "sofa", "netflix") for i in near):
         return True
-    return _theirs(s, a)
+    return _theirs(s, a) or any(
+        s.all[i].has("OTHER") and s.all[i].text in ("his", "her", "their") for i in range(a, b + 1)
+    )
 
 
 def _year(s: Stream, i: int) -> bool:
     """in 2015, from 2011: a year, so long past."""
     lexeme = s.all[i]
-    return "NUM" in lexeme.k and len(lexeme.text) == 4 and 1950 <= lexeme.value <= 2050 and i > 0 and (
-        s.all[i - 1].has("IN", "ABOUT", "AT") or s.all[i - 1].text in ("from", "since", "back")
+    return (
+        "NUM" in lexeme.k
+        and len(lexeme.text) == 4
+        and 1950 <= lexeme.value <= 2050
+        and i > 0
+        and (s.all[i - 1].has("IN", "ABOUT", "AT") or s.all[i - 1].text in ("from", "since", "back"))
     )
 
 
@@ -285,6 +300,8 @@ def _denied(s: Stream, at: int, first: int) -> bool:
     """'no', 'not', 'without' before the sign, with only a list or fillers between."""
     for i in range(at - 1, max(first, at - 14) - 1, -1):
         lexeme = s.all[i]
+        if lexeme.text == "nothing" and at - i <= 2:
+            return True
         if lexeme.has("NEG") and (lexeme.text not in _DENYING or lexeme.text in ("never", "doesnt") and at - i <= 3):
             return not _goes_on(s, i, at)
         if lexeme.has("BUT", "THEN", "DONE", "STOP", "NL") or lexeme.text in ("i", "my", "im"):
@@ -330,7 +347,7 @@ def _aches(s: Stream, first: int, last: int) -> list[Heard]:
         following = next((q for q in parts[n + 1 :] if _where(s, q) != where), None)
         level, spent = _level(s, p, floor, following if following is not None else last, first)
         pain = next((m for m in pains if m != p and abs(m - p) <= WINDOW + 1), p if s.all[p].has("HEADACHE") else None)
-        if pain is None and level is None:
+        if pain is None and (level is None or "PART" not in s.all[p].k or spent[0] >= last):
             continue
         if pain is not None and not _is_ache(s, p, pain, first, last, level):
             continue
@@ -340,7 +357,29 @@ def _aches(s: Stream, first: int, last: int) -> list[Heard]:
         out.append(Heard(AcheAct(where, side, level, s.span(a, b)), a))
         s.use(i for i in range(a, b + 1) if not s.all[i].has("EX", "NUM", "X") or s.all[i].has("PART"))
         s.use([*spent, *at])
+    if out:
+        _hush(s, first, last)
     return out
+
+
+def _hush(s: Stream, first: int, last: int) -> None:
+    """The clauses that tell of an ache report no set, unless they count something."""
+    start = first
+    for i in range(first, last + 1):
+        if i < last and not s.all[i].has("COMMA", "BUT", "THEN", "OPEN"):
+            continue
+        inside = range(start, i)
+        counts = any(
+            s.is_(j, "X", "LOADQ", "REPQ", "SETQ", "DUR") or (s.is_(j, "NUM") and s.all[j].text != "one")
+            for j in inside
+        )
+        if not counts:
+            s.use(
+                j
+                for j in inside
+                if s.all[j].has("SAME", "LAST", "LEFT", "RIGHT", "BOTH", "ALL") or s.all[j].text == "one"
+            )
+        start = i + 1
 
 
 def _where(s: Stream, p: int) -> str:
@@ -389,7 +428,12 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
             continue
         if s.is_(i - 1, "X"):
             continue
-        if s.num(i + 2) == 10 and (s.is_(i + 1, "SLASH", "LEVELWORD")):
+        if (
+            s.num(i + 2) == 10
+            and s.is_(i + 1, "SLASH", "LEVELWORD")
+            and not s.is_(i + 3, "SLASH")
+            and not s.is_(i - 1, "SLASH")
+        ):
             return number, [i, i + 1, i + 2]
     for i in range(p + 1, end):
         number = s.num(i)

@@ -23,7 +23,7 @@ def unticked(s: Stream) -> set[int]:
     out: set[int] = set()
     rows = lines(s)
     counting = [row for row in rows if any(s.all[i].has("NUM", "LOADQ", "EX") for i in range(*row))]
-    ticks = {row: _tick(s, row) for row in counting}
+    ticks = {row: _tick(s, row, many=len(counting) > 1) for row in counting}
     ticked = [row for row, tick in ticks.items() if tick is True]
     crossed = [row for row, tick in ticks.items() if tick is False]
     if ticked and len(counting) > 1:
@@ -35,7 +35,7 @@ def unticked(s: Stream) -> set[int]:
     return out
 
 
-def _tick(s: Stream, row: tuple[int, int]) -> bool | None:
+def _tick(s: Stream, row: tuple[int, int], *, many: bool) -> bool | None:
     """True for ticked, False for crossed or an empty box, None for neither."""
     first, last = row
     found: bool | None = None
@@ -54,7 +54,7 @@ def _tick(s: Stream, row: tuple[int, int]) -> bool | None:
             elif i + 2 < last and s.all[i + 1].text in ("x", "v", "✓") and s.all[i + 2].text == "]":
                 s.use([i, i + 1, i + 2])
                 found = True
-    if found is None and last - first > 1 and s.all[last - 1].text == "done":
+    if many and found is None and last - first > 1 and s.all[last - 1].text == "done":
         s.use([last - 1])
         return True
     return found
