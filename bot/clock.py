@@ -1,5 +1,6 @@
 """The only reading of the wall clock, and the tick that looks at the agenda. What is said then, core decides."""
 
+import asyncio
 from collections.abc import Awaitable, Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
@@ -10,11 +11,12 @@ import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy.exc import OperationalError
 
-from bot.desk import route
+from bot.desk import group_posts, route
 from bot.desk.rooms import Parts
 from bot.log import fault
+from bot.pictures import standings_picture
 from bot.ports import Now
-from bot.store import agenda, strangers
+from bot.store import agenda, challenges, strangers
 from bot.store.engine import Store
 
 EVERY_SECONDS: Final = 5
@@ -52,6 +54,25 @@ class Tick:
             except Exception as bug:  # noqa: BLE001  # one reminder's bug must not silence the others
                 fault(log, "reminder_failed", bug, id=due.id, what=due.kind)
                 await self._store.write(partial(agenda.failed, key=due.id, most=_TRIES))
+            self._said()
+        await self._challenges(moment)
+
+    async def _challenges(self, moment: datetime) -> None:
+        """Look at each challenge whose turn it is; draw the picture of one that ends outside of any transaction."""
+        for key in await self._store.read(partial(challenges.to_look_at, before=moment - group_posts.LOOK_EVERY)):
+            try:
+                look = partial(group_posts.look, parts=self._parts, key=key, now=moment)
+                ending = await self._store.write(look)
+                if ending is not None:
+                    picture = await asyncio.to_thread(standings_picture, ending.title, ending.table)
+                    finish = partial(group_posts.finish, ending=ending, picture=picture, now=moment)
+                    await self._store.write(finish)
+            except OperationalError as trouble:
+                fault(log, "store_failed", trouble)
+                return
+            except Exception as bug:  # noqa: BLE001  # one challenge's bug must not silence the others
+                fault(log, "challenge_failed", bug, id=key)
+                await self._store.write(partial(challenges.mark, key=key, looked=moment))
             self._said()
 
     async def tidy(self) -> None:

@@ -118,6 +118,8 @@ class Words:
     address: bool = True
     thread: int | None = None
     language: str | None = None
+    title: str = ""
+    """What the group is called, where it is one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +132,7 @@ class Press:
     data: str
     token: str
     private: bool = True
+    name: str = ""
 
 
 @dataclass(frozen=True, slots=True)

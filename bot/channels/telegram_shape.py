@@ -69,10 +69,15 @@ class _User(_Slim):
     last_name: str | None = None
     language_code: str | None = None
 
+    @property
+    def name(self) -> str:
+        return " ".join(part for part in (self.first_name, self.last_name) if part)
+
 
 class _Chat(_Slim):
     id: Id
     type: str
+    title: str = ""
 
     @property
     def private(self) -> bool:
@@ -185,12 +190,13 @@ def _message(part: object, me: Me, *, edit: bool = False) -> Opened:
         user=sender.id,
         message_id=message.message_id,
         text=said,
-        name=" ".join(part for part in (sender.first_name, sender.last_name) if part),
+        name=sender.name,
         private=chat.private,
         edit=edit,
         address=chat.private or ours or _replies_to(message, me),
         thread=message.message_thread_id if message.is_topic_message else None,
         language=sender.language_code,
+        title=chat.title,
     )
 
 
@@ -229,6 +235,7 @@ def _press(part: object, _me: Me) -> Opened:
         data=press.data,
         token=press.id,
         private=chat.private,
+        name=press.sender.name,
     )
 
 

@@ -4,7 +4,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection
 
-from bot.desk import coach, joining, lifter
+from bot.desk import coach, group, group_door, joining, lifter
 from bot.desk.lifter import Said
 from bot.desk.rooms import Case, Parts
 from bot.desk.words import say
@@ -64,8 +64,13 @@ def _case(conn: Connection, parts: Parts, arrived: Arrived, opened: Spoken) -> C
 def _spoken(case: Case, opened: Spoken) -> None:
     who = people.by_user(case.conn, case.channel, case.user)
     text = opened.text if isinstance(opened, Words) else ""
+    name = opened.name if isinstance(opened, Words) else ""
+    if group_door.enter(case, text, name, who):
+        return
     if joining.enter(case, text, who):
         inbox.mark(case.conn, case.arrived.seq, "done")
+    elif isinstance(opened, Words | Press) and group.heard(case, opened, who):
+        return
     elif who is None:
         joining.turn_away(case, text)
     else:

@@ -65,6 +65,7 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.coach_only": "Only the coach of this group can open or end a challenge.",
     "group.private": "The rest is for our own chat.",
     "group.cancelled": "{title} ends here, on the coach's word.",
+    "group.unnamed": "the group",
     "group.opened": "Opened in {group}.",
     "group.already": '{title} is still on here, until {last}. "end challenge" ends it.',
     "group.no_group": "I am in no group of yours yet. Add me to one, then write to me there.",
@@ -76,9 +77,7 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.past": "That start is past. Today, tomorrow or a later day, please.",
     "group.weeks": "Between {low} and {high} weeks, please.",
     # for the coach
-    "group.ask.beyond": (
-        "{title}: {name}'s {exercise} on {day} is far above the forecast. Count it? It was told as {told}."
-    ),
+    "group.ask.beyond": ("{title}: {name}'s {exercise} on {day} is far above the forecast. Count it?"),
     "group.ask.told": "{title}: {name} told the whole session of {day} in one go. Count it?",
     "group.ask.yes": "count it",
     "group.ask.always": "yes, always for {name}",
@@ -92,6 +91,6 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
         "You are in, {name}, on your own. What you report here only you see; the group sees your name, points and "
         "sessions of {title}. Chances come from your plan: send it to me as lines, a day and its exercises, like "
         '"Monday 18:30: goblet squat 3x8-12". This is no medical advice; with an illness, an injury or a pregnancy, '
-        'see a physician before you start. "forget me" erases all of it.'
+        "see a physician before you start."
     ),
 }

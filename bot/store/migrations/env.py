@@ -2,6 +2,7 @@
 
 from alembic import context
 
+from bot.store import contest_tables  # noqa: F401 - its tables are known once it is read
 from bot.store.tables import metadata
 
 context.configure(connection=context.config.attributes["connection"], target_metadata=metadata)
