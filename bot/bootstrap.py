@@ -6,7 +6,7 @@ import sys
 from collections.abc import Callable, Mapping
 from contextlib import nullcontext
 
-from bot.channels import screen, terminal
+from bot.channels import terminal
 from bot.channels.terminal import Seat, Terminal
 from bot.clock import EVERY_SECONDS, Tick, every, now
 from bot.config import Settings, SettingsError
@@ -68,6 +68,8 @@ _HOUR = 3600
 
 async def chat(url: str, name: str, desk: Parts | None = None) -> None:
     """A terminal session as someone of that name, until the end of input. Raises StoreError."""
+    from bot.channels import screen  # what draws a terminal is of no use to a service
+
     async with await Store.open(url) as store:
         sitting = await store.write(lambda conn: seats.sit_down(conn, terminal.NAME, name))
         if not sitting.known:

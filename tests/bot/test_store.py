@@ -12,7 +12,9 @@ from pathlib import Path
 
 import pytest
 from alembic.autogenerate import compare_metadata
+from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
 from sqlalchemy import Connection, Dialect, create_engine, insert, text
 
 from bot.ports import StoreBusy, StoreError
@@ -60,6 +62,15 @@ async def test_all_migrations_give_the_tables_of_the_metadata(store: Store, tmp_
     fresh.dispose()
     assert len(wanted) > len(metadata.tables)
     assert await store.read(schema) == wanted
+
+
+def test_file_names_carry_the_numbers_of_their_steps() -> None:
+    """The migration tool reads the files themselves; we read their names."""
+    config = Config()
+    config.set_main_option("script_location", str(Path(migrate.__file__).parent / "migrations"))
+    script = ScriptDirectory.from_config(config)
+    assert migrate.newest() == script.get_current_head()
+    assert migrate.steps() == sorted(step.revision for step in script.walk_revisions())
 
 
 async def test_opening_again_changes_nothing_and_keeps_what_is_there(tmp_path: Path) -> None:
