@@ -20,6 +20,7 @@ from core.estimate.belief import (
     Belief,
     absorb_set,
     next_session,
+    open_day,
     prior,
     usable_bodyweight,
     weights,
@@ -90,7 +91,7 @@ def absorb(progress: Progress, lifter: Lifter, aim: Aim, session: Session) -> Pr
         believed = believable(paths_of(before, progress.exercise, 0.0, 0), working_sets(session.sets), day)
     return Progress(
         exercise=progress.exercise,
-        belief=belief,
+        belief=open_day(belief),
         carry=carry_after(progress.carry, session.sets, day, lifter.experience),
         form=form_after(progress.form, found),
         facts=facts_after(progress.facts, aim, session, believed),

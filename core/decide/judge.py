@@ -18,7 +18,7 @@ _LIGHTER = 0.01
 
 
 def as_asked(act: SetAct, wanted: TargetSet, low: float) -> bool:
-    """One set reached its low end, with the reserve, the load, the tempo and the range asked, in clean or unsaid form."""
+    """One set reached its low end with the reserve, load, tempo and range asked, its form clean or unsaid."""
     count = count_of(act)
     if count is None or count < low or act.form in ("fair", "loose"):
         return False

@@ -167,7 +167,7 @@ def lighter(loads: Shelf, hard: float) -> Shelf:
 
 
 def plates_a_side(kit: Kit | None, unit: Unit, total_kg: float) -> tuple[float, ...] | None:
-    """Plates of one side of the bar for that total, the heaviest first, in the lifter's unit; None if not to be made."""
+    """Plates a side of the bar for that total, the heaviest first, in the lifter's unit; None if it cannot be made."""
     scale = POUND_KG if unit == "lb" else 1.0
     if kit is None:
         sizes = (45, 35, 25, 10, 5, 2.5) if unit == "lb" else (25, 20, 15, 10, 5, 2.5, 1.25)
@@ -178,7 +178,7 @@ def plates_a_side(kit: Kit | None, unit: Unit, total_kg: float) -> tuple[float, 
         bar = kit.bar_kg
         stock = [(kg, min(n // 2, _MOST_PAIRS)) for kg, n in sorted(kit.plates_kg.items(), reverse=True) if kg > 0]
     found = _fill(round((total_kg - bar) * 500), [(round(kg * 1000), n) for kg, n in stock])
-    return None if found is None else tuple(round(gram / 1000 / scale, 3) for gram in found)
+    return None if found is None else tuple(round(gram / 1000 / scale, 2) for gram in found)
 
 
 def _fill(gram: int, stock: list[tuple[int, int]]) -> tuple[int, ...] | None:

@@ -10,7 +10,7 @@ from math import floor
 from typing import Final
 
 from core.decide.case import Case, Sets, count_cap, rest_floor, step_share
-from core.decide.kit import hardness, heavier, load_at
+from core.decide.kit import hardness, heavier, lighter, load_at
 from core.evidence.numbers import value
 from core.model.quantities import Load, Range, Way
 from core.model.target import TargetSet
@@ -177,10 +177,10 @@ def eased(case: Case, base: Sets, load_factor: float, set_factor: float, min_rir
 
 
 def _less(case: Case, one: TargetSet, factor: float) -> TargetSet:
-    lighter = _lighter_load(case, one, factor)
-    if lighter is not None:
+    less = _lighter_load(case, one, factor)
+    if less is not None:
         low = min(one.reps[0], case.aim.reps[0])
-        return replace(one, load=lighter, reps=(low, max(low, case.aim.reps[1])))
+        return replace(one, load=less, reps=(low, max(low, case.aim.reps[1])))
     low = max(1, min(one.reps[0] - 1, floor(one.reps[0] * factor)))
     return replace(one, reps=(low, max(low, min(one.reps[1], case.aim.reps[1]))))
 
@@ -192,9 +192,9 @@ def _lighter_load(case: Case, one: TargetSet, factor: float) -> Load | None:
     hard = hardness(one.load)
     if hard is None:
         return None
-    for candidate in reversed(case.loads):
+    for candidate in lighter(case.loads, hard):
         new = load_at(candidate, one.load)
         share = step_share(case, one.load, new)
-        if candidate < hard - 0.01 and share <= factor - 1.0 + _TINY:
+        if share <= factor - 1.0 + _TINY:
             return new if share >= factor - 1.0 - value("ease.coarse") else None
     return None

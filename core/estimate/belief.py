@@ -144,13 +144,14 @@ def weights(belief: Belief) -> Floats:
 def absorb_set(belief: Belief, exercise: str, seen: Sighting) -> tuple[Belief, float]:
     """The belief after that set, and how many sd the set lay above what was expected."""
     what = _seen(people_for(exercise), seen)
-    crossed = (belief.cov @ what.row[:, :, None])[:, :, 0]
+    crossed = np.einsum("pij,pj->pi", belief.cov, what.row)
     variance = (what.row * crossed).sum(axis=1) + what.variance
     missed = what.value - (what.row * belief.mean).sum(axis=1)
     surprise = float((weights(belief) * missed / np.sqrt(variance)).sum())
-    if not seen.bound and abs(surprise) > value("effort.slip_z"):
-        # A slip of the thumb or another lift by the same name: heard, but not loudly.
-        variance = variance + (missed**2) * 0.5
+    if not seen.bound:
+        # A slip of the thumb or another lift by the same name: heard, but no louder than the furthest fair result.
+        most = value("effort.slip_z") * np.sqrt(variance)
+        missed = np.clip(missed, -most, most)
     if seen.bound:
         return _bounded(belief, crossed, variance, missed), surprise
     gain = crossed / variance[:, None]

@@ -33,8 +33,8 @@ class Sighting:
     """One set as evidence. Counts are repetitions (holds and carries turned into them).
 
     ``tired`` is the loss summed over the sets before, for a person of middle tiring; ``slow`` is ln of the time a
-    repetition takes over the usual one; ``rungs`` is range past the usual (-1 for a part of it); ``extra_sd`` is doubt in
-    ln strength beside the table's (a band of unknown pull, a part of the range).
+    repetition takes over the usual one; ``rungs`` is range past the usual (-1 for a part of it); ``extra_sd`` is doubt
+    in ln strength beside the table's (a band of unknown pull, a part of the range).
     """
 
     mass: float
@@ -190,7 +190,7 @@ def day_band(act: SetAct) -> bool:
 
 
 def as_forecast(wanted: TargetSet, day: Day, spread_of: Aim) -> Sighting | None:
-    """A set to do in the shape of evidence: its mass, slowness and range, with the reserve asked. None: no mass known."""
+    """A set to do in the shape of evidence, with the reserve asked; None when its mass is not known."""
     mass = moved_kg(wanted.load, day.exercise, day.bodyweight_kg)
     if mass is None:
         return None

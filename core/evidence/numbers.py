@@ -58,7 +58,7 @@ _ROWS: Final = (
     _n("effort.long_width", 2.0, "reps", (0.5, 8.0), "derived", "judgement", "over so many repetitions a set turns from short to long"),
     _n("effort.scale", 0.8, "1", (0.4, 1.5), "refalo-2023 derived", "judgement", "a person's own error against the table, which holds the spread between people too"),
     _n("effort.scale_log_sd", 0.3, "ln", (0.1, 0.6), "derived", "judgement", "spread of that scale between people"),
-    _n("effort.day_share", 0.35, "1", (0.0, 0.8), "derived", "judgement", "share of effort's error common to a day's sets"),
+    _n("effort.day_share", 0.25, "1", (0.0, 0.8), "derived", "judgement", "share of effort's error common to a day's sets"),
     _n("effort.unsaid_sd", 1.3, "reps", (0.3, 2.0), "derived", "judgement", "added error when the reserve is unsaid inside the range"),
     _n("effort.at_low_share", 0.6, "1", (0.0, 1.0), "derived", "judgement", "share of the reserve asked that is left at the low end exactly, unsaid"),
     _n("effort.failure_sd", 0.5, "reps", (0.2, 1.0), "derived", "judgement", "a set to failure stops at a whole repetition"),
@@ -117,7 +117,7 @@ _ROWS: Final = (
     _n("form.look_z", 1.0, "sd", (0.0, 2.0), "derived", "judgement", "only a result this far above what was believed is looked at"),
     _n("form.doubt_z", 3.0, "sd", (2.0, 5.0), "derived", "judgement", "a result further than this above the most expected at failure is not taken for clean"),
     _n("form.doubt_reps", 3.0, "reps", (2.0, 6.0), "derived", "judgement", "and at least this many repetitions above it"),
-    _n("effort.slip_z", 3.0, "sd", (2.0, 5.0), "derived", "judgement", "a set further off than this is heard, but not loudly"),
+    _n("effort.slip_z", 1.7, "sd", (1.0, 5.0), "derived", "judgement", "a set further off than this pulls no harder than one just so far off"),
     # deciding
     _n("reps.cap", 30, "reps", (15, 30), "schoenfeld-2017", "weak", "no more repetitions a set are asked"),
     _n("hold.cap_s", 180, "s", (60, 300), "practice", "convention", "no longer hold is asked"),
