@@ -177,5 +177,5 @@ def _trained(
 
 def span_of(values: Sequence[float]) -> tuple[float, float, float]:
     """Middle and the ends between which 80 of 100 lie."""
-    low, high = (float(np.percentile(values, end)) for end in _TENTH)
-    return float(np.median(values)), low, high
+    low, middle, high = (float(np.percentile(values, end, method="nearest")) for end in (_TENTH[0], 50.0, _TENTH[1]))
+    return middle, low, high

@@ -5,7 +5,7 @@ from typing import Final
 
 from bot.desk.rooms import Case
 from bot.desk.words import say
-from bot.store import agenda, inbox, invites, people, strangers
+from bot.store import agenda, coach_clock, inbox, invites, people, strangers
 from bot.store.invites import Invite
 from bot.store.people import Person
 from core import due
@@ -55,6 +55,7 @@ def enter(case: Case, text: str, known: Person | None) -> bool:
 def _welcome(case: Case, newcomer: Person, invite: Invite) -> None:
     if invite.kind == "coach":
         people.make_coach(case.conn, newcomer.id)
+        coach_clock.ensure(case.conn, newcomer.id, case.now)
         _answer(case, say("joined_coach", name=newcomer.name))
         return
     people.make_lifter(case.conn, newcomer.id, invite.coach)

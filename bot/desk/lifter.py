@@ -1,7 +1,8 @@
 """A lifter's message: load the book, ask core, carry out the answer, queue what is said. Decides nothing."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from bot.desk import coach_words
 from bot.desk.rooms import Case
 from bot.desk.words import say
 from bot.store import books, inbox, outbox, outcomes, people
@@ -36,7 +37,8 @@ def answer(case: Case, who: Person, chat: Chat, said: Said) -> None:
     incoming = Incoming(number, said.text, edit=edit, press=said.press, media=said.media)
     outcome = case.parts.answer(incoming, book, case.now)
     outcomes.carry_out(case.conn, cause, outcome, edit=edit)
-    _speak(case, who, chat, outcome)
+    passed_on = case.private and not edit and coach_words.answered(case, who, said.text, outcome)
+    _speak(case, who, chat, replace(outcome, notes=()) if passed_on else outcome)
 
 
 def _speak(case: Case, who: Person, chat: Chat, outcome: Outcome) -> None:

@@ -5,11 +5,12 @@ from datetime import datetime
 from sqlalchemy import Connection
 
 from bot.desk import coach, group, group_door, joining, lifter
+from bot.desk import coach_clock as coachs_clock
 from bot.desk.lifter import Said
 from bot.desk.rooms import Case, Parts
 from bot.desk.words import say
 from bot.ports import Back, Gone, Malformed, Media, Nothing, Opened, Press, Renamed, Words
-from bot.store import agenda, books, inbox, outbox, outcomes, people
+from bot.store import agenda, books, coach_clock, inbox, outbox, outcomes, people
 from bot.store.acts import Cause
 from bot.store.inbox import Arrived
 from bot.store.outbox import Letter
@@ -43,6 +44,9 @@ def give_up(conn: Connection, parts: Parts, arrived: Arrived) -> None:
 def remind(conn: Connection, parts: Parts, due: agenda.Due, now: datetime) -> None:
     """Say what is due, in the same commit that marks it said. Core's rule drops what comes too late."""
     if not agenda.is_waiting(conn, due.id):
+        return
+    if due.kind in coach_clock.KINDS:
+        coachs_clock.work(conn, parts, due, now)
         return
     if people.is_reached(conn, due.person):
         book = books.load(conn, due.person, now, parts.folding)
@@ -82,15 +86,14 @@ def _known(case: Case, who: Person, chat: Chat, opened: Spoken) -> None:
     said = _said(case, opened)
     if not isinstance(opened, Press):
         inbox.note_message(case.conn, case.arrived.seq, opened.message_id, case.parts.reader)
-    typed = isinstance(opened, Words) and not opened.edit
     if joining.code_in(said.text) is not None:
         case.reply(say("code_private"), chat)
         return
-    answer = coach.reply(case, who, said.text) if who.coaches and case.private and typed else None
-    if answer is not None:
-        case.reply(answer, chat)
-    elif not who.lifts:
-        case.reply(coach.hint(case, who, ""), chat)
+    order = who.coaches and case.private and said.media is None and said.changes is None
+    if order and coach.heard(case, who, chat, said.text, said.press):
+        return
+    if not who.lifts:
+        coach.hint(case, who, chat)
     else:
         lifter.answer(case, who, chat, said)
 

@@ -22,20 +22,10 @@ _TEXTS: Final = {
     ),
     "coach_hears": "{name} is in and can text sets from now on.",
     "invite_link": "For {name}, once, within a week:\n{link}",
-    "invite_how": "Write the name with it, like: invite Ruth",
     "invite_long": "That name is too long. Up to {most} characters, please.",
     "clients_none": "No clients yet. Write: invite NAME",
     "clients_line": "{name}: last session {day}",
     "clients_line_none": "{name}: no session yet",
-    "cleared": "Cleared: {name} gets targets again.",
-    "clear_none": "Nothing is held for {name}.",
-    "clear_how": "Write the name with it, like: clear Ruth",
-    "client_unknown": "You have no client called {name}. Write: clients",
-    "client_twice": "You have {count} clients called {name}; I can't tell which one you mean.",
-    "coach_help": (
-        "I understand: invite NAME (a link for a new client), clients (who they are, when they last trained), "
-        "clear NAME (targets again after an alarm, once licensed care has seen to it)."
-    ),
     "note": "A note from {name}, not understood: {text}",
     "group_kept_one": "Kept, {name}: {count} set. The rest is in your own chat.",
     "group_kept": "Kept, {name}: {count} sets. The rest is in your own chat.",

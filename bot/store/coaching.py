@@ -252,3 +252,8 @@ def marks(conn: Connection, who: int, oldest: date, newest: date) -> dict[str, t
     found = last.subquery()
     query = select(mark).join(found, (mark.c.exercise == found.c.exercise) & (mark.c.on == found.c.on))
     return {row.exercise: (row.estimate, row.on) for row in conn.execute(query.where(mark.c.person == who))}
+
+
+def plan_of(conn: Connection, who: int) -> Plan:
+    """The plan in force as it was written, without what the coach's hand took away."""
+    return plans.weekly(conn, who)

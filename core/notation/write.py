@@ -13,6 +13,8 @@ NameExercise = Callable[[str], str]
 """An id -> the name to write, one that reads back as the same id."""
 
 _PHASE_WORDS: Final = ("lower", "pause", "lift", "top")
+_SHORT: Final = frozenset(half / 2 for half in range(20))
+"""Seconds that the short form of a tempo can write: up to 9.5, in halves."""
 _HELD: Final = frozenset({"hold", "carry"})
 _MONTH_NAMES: Final = {number: name for name, number in MONTHS.items()}
 """The last name of each month in the table is its long one."""
@@ -59,6 +61,9 @@ def _day(day: TrainingDay) -> str:
 def _tempo(tempo: Tempo | None) -> list[str]:
     if tempo is None:
         return []
+    known = [phase for phase in tempo if phase is not None]
+    if len(known) == len(tempo) and all(phase in _SHORT for phase in known):
+        return ["tempo " + "-".join(_figure(phase) for phase in known)]
     return [f"{word} {_figure(phase)} s" for word, phase in zip(_PHASE_WORDS, tempo, strict=True) if phase is not None]
 
 

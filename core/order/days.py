@@ -1,6 +1,7 @@
 """Days and times in a coach's words: "until May", "Friday", "Monday at 8". Reads no clock: the day is handed in."""
 
 import re
+from collections.abc import Mapping
 from datetime import date, time, timedelta
 from typing import Final
 
@@ -57,3 +58,23 @@ def _real(year: int, month: int, day: int) -> date | None:
         return date(year, month, day)
     except ValueError:
         return None
+
+
+_IN_WEEKS: Final = re.compile(
+    r"(?:for|in|over)\s+(?P<n>\d{1,2}|a|one|two|three|four|six|eight|ten|twelve)\s+weeks?", re.IGNORECASE
+)
+_WEEKS: Final[Mapping[str, int]] = {
+    "a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "six": 6, "eight": 8, "ten": 10, "twelve": 12,
+}  # fmt: skip
+_USUAL_WEEKS: Final = 6
+MOST_WEEKS: Final = 12
+
+
+def weeks_in(text: str) -> tuple[int, str]:
+    """For how many weeks, the usual six when unsaid, and the words without it."""
+    found = _IN_WEEKS.search(text)
+    if found is None:
+        return _USUAL_WEEKS, text
+    said = found["n"].lower()
+    weeks = int(said) if said.isdigit() else _WEEKS[said]
+    return weeks, f"{text[: found.start()]} {text[found.end() :]}"

@@ -153,6 +153,7 @@ class _Part:
         said = re.sub(r"\b(?:the|his|her|their|my)\b", " ", said).strip()
         ids = self.around.find(said)
         planned = self.around.planned.get(who, ())
+        planned = tuple(dict.fromkeys(planned))
         hers = [one for one in ids if one in planned] or [one for one in planned if _shares_word(said, one)]
         if len(hers) == 1:
             return hers[0]
@@ -295,28 +296,15 @@ def _way_order(part: _Part) -> Understood:
     return orders.WayOrder(who, ways_in(part.slot("ways")), exercise)
 
 
-_IN_WEEKS: Final = re.compile(
-    r"(?:for|in|over)\s+(?P<n>\d{1,2}|a|one|two|three|four|six|eight|ten|twelve)\s+weeks?", re.IGNORECASE
-)
-_WEEKS: Final[Mapping[str, int]] = {
-    "a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "six": 6, "eight": 8, "ten": 10, "twelve": 12,
-}  # fmt: skip
-_USUAL_WEEKS: Final = 6
-_MOST_WEEKS: Final = 12
-
-
 def _what_if(part: _Part) -> Understood:
     who, rest = part.client(), part.slot("rest")
-    span = _IN_WEEKS.search(rest)
-    said = span["n"].lower() if span else ""
-    weeks = _WEEKS.get(said) or (int(said) if said.isdigit() else _USUAL_WEEKS)
-    rest = rest[: span.start()] + " " + rest[span.end() :] if span else rest
+    weeks, rest = days.weeks_in(rest)
     on = re.search(
         r"\b(?:on|in|with)\s+(?:the\s+|her\s+|his\s+|their\s+)?(?P<ex>[^\d,:]+?)\s*$", rest.strip(), re.IGNORECASE
     )
     exercise = part.exercise_of(who, on["ex"]) if on else None
     ways = ways_in(rest[: on.start()] if on else rest)
-    if not ways or not 1 <= weeks <= _MOST_WEEKS:
+    if not ways or not 1 <= weeks <= days.MOST_WEEKS:
         return Lacking("what_if_how", who)
     return orders.WhatIf(who, ways, weeks, exercise)
 
@@ -335,6 +323,7 @@ _MAKERS: Final[Mapping[str, Callable[[_Part], Understood]]] = {
     **dict.fromkeys(("invite", "cancel_invite"), _invite),
     **dict.fromkeys(("free", "ask", "hold"), _under),
     **dict.fromkeys(("hour", "week_hour"), _hour),
+    "clear_how": lambda _: Lacking("clear_how"),
     "hand": _hand,
     "tell_all": _tell_all,
     "tell": _tell,

@@ -25,6 +25,7 @@ PATTERNS: Final[tuple[tuple[str, str], ...]] = (
     ("hand", r"hand\s+<who>\s+over"),
     ("end", r"(?:end|stop|finish)\s+(?:the\s+)?(?:work|working|coaching)\s*(?:with|of)?\s+<who>"),
     ("end", r"(?:remove|drop)\s+(?:client\s+)?<who>"),
+    ("clear_how", r"clear"),
     ("clear", r"clear\s+(?:the\s+)?(?:alarm|hold)\s+(?:of|for)\s+<who>"),
     ("clear", r"clear\s+<who>(?:\s+(?:alarm|hold))?"),
     # words between people

@@ -7,11 +7,18 @@ from core.model.week import Record, WeekFacts
 from core.review import seen
 
 
-def week_of(record: Record, last: date, span: tuple[float, float] | None = None) -> WeekFacts:
-    """The seven days that end on ``last``. ``span``: the coach's range of weekly sets for a muscle."""
+def week_of(
+    record: Record, last: date, span: tuple[float, float] | None = None, *, still_to_come: bool = False
+) -> WeekFacts:
+    """The seven days that end on ``last``. ``span``: the coach's range of weekly sets for a muscle.
+
+    ``still_to_come``: the session of the last day may yet be done, so that without a set it is not counted as planned.
+    """
     first = last - timedelta(days=6)
     planned = seen.days_planned(record, first, last)
     trained = seen.days_trained(record, first, last)
+    if still_to_come and last not in trained:
+        planned = tuple(day for day in planned if day != last)
     span = span or (desk_value("sets.low"), desk_value("sets.high"))
     return WeekFacts(
         name=record.name,

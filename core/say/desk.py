@@ -148,6 +148,8 @@ def _moved(voice: Voice, one: Standing) -> str:
 
 
 def _muscles(voice: Voice, facts: WeekFacts) -> str:
+    if not facts.sets:
+        return ""
     groups = []
     for side in ("under", "inside", "over"):
         rows = [one for one in facts.muscles if one.side == side]

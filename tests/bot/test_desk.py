@@ -18,6 +18,7 @@ from bot.store.tables import address, agenda, chat, hold, inbox, invite, metadat
 from core.model.acts import AcheAct
 from core.model.book import Hold
 from core.model.outcome import Keep, Outcome, Reply
+from core.say.english_desk import ENGLISH_DESK
 from tests.bot.shell import CHANNEL, GROUP, INES, MONDAY, OTHER, RUTH, TOMAS, Shell, keeping, shell, squat, with_people
 
 
@@ -124,7 +125,7 @@ async def test_a_client_joins_by_the_coachs_link_and_can_train_at_once(room: She
     _, book = room.core.asked[-1]
     assert (book.profile.name, book.profile.coach, book.lifter.unit) == ("Piet", "Ines", "kg")
     assert "Piet" in room.wire.texts(INES)[-1]
-    assert [row.kind for row in await room.rows(agenda)] == ["summary"]
+    assert [row.kind for row in await room.rows(agenda)] == ["digest", "weeks", "summary"]
 
 
 @pytest.mark.parametrize("text", ["/start {}", "/start={}", "/start@some_bot {}", "/START {}", "  /start   {}  "])
@@ -201,15 +202,20 @@ async def test_a_coach_sees_the_clients_and_when_they_last_trained(room: Shell) 
 async def test_another_coachs_clients_are_not_shown(room: Shell) -> None:
     await room.say(OTHER, f"/start {await coach_code(room)}")
     assert await room.say(OTHER, "clients") == [words.say("clients_none")]
-    assert await room.say(OTHER, "clear Ruth") == [words.say("client_unknown", name="Ruth")]
+    assert await room.say(OTHER, "clear Ruth") == ["You have no client called Ruth. Write: clients"]
 
 
 @pytest.mark.parametrize(
     ("said", "key"),
-    [("invite", "invite_how"), ("clear", "clear_how"), ("good morning", "coach_help"), ("help", "coach_help")],
+    [
+        ("invite", "desk.lacking.invite_how"),
+        ("clear", "desk.lacking.clear_how"),
+        ("good morning", "desk.unknown"),
+        ("help", "desk.help"),
+    ],
 )
 async def test_a_coach_is_told_what_can_be_said(room: Shell, said: str, key: str) -> None:
-    assert await room.say(INES, said) == [words.say(key)]
+    assert await room.say(INES, said) == [ENGLISH_DESK[key]]
 
 
 async def test_a_name_that_is_too_long_is_refused(room: Shell) -> None:
@@ -226,9 +232,9 @@ async def test_a_hold_is_cleared_by_the_coach_of_that_lifter(room: Shell) -> Non
     await room.store.write(held)
     await room.say(RUTH, "look")
     assert room.core.asked[-1][1].hold == Hold("chest", MONDAY)
-    assert await room.say(INES, "clear ruth") == [words.say("cleared", name="Ruth")]
+    assert await room.say(INES, "clear ruth") == ["Cleared: Ruth gets targets again."]
     assert await room.rows(hold) == []
-    assert await room.say(INES, "clear ruth") == [words.say("clear_none", name="Ruth")]
+    assert await room.say(INES, "clear ruth") == ["Nothing is held for Ruth."]
 
 
 async def test_a_coach_who_trains_is_heard_as_both(room: Shell) -> None:

@@ -2,7 +2,7 @@
 
 from datetime import UTC, date, time
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.evidence.exercises import EXERCISES
@@ -58,12 +58,14 @@ plans = st.builds(
 )
 
 
+@settings(deadline=None)  # a slow machine is no failure of the law
 @given(plans)
 def test_written_and_read_again_it_is_the_same_plan(plan: Plan) -> None:
     text = write_plan(plan, VOICE.exercise)
     assert read_plan(text, find) == PlanReading(plan)
 
 
+@settings(deadline=None)
 @given(st.text(max_size=300))
 def test_any_text_reads_without_raising(text: str) -> None:
     reading = read_plan(text, find)

@@ -1,0 +1,247 @@
+"""What a coach looks at: who needs a word, weeks, the overview, the spreadsheet, what if."""
+
+import csv
+import io
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+from datetime import date, datetime, timedelta
+from typing import Final
+
+from bot.desk import coach_targets, reviewing
+from bot.desk.office import Office
+from bot.pictures import ahead_picture, overview_picture
+from bot.store import records
+from bot.store.people import Person
+from core.advising import load
+from core.foresight import Course, run_forward, span_of
+from core.model.book import Book
+from core.model.course import Ahead, Glance
+from core.model.outcome import Button
+from core.model.plan import Planned
+from core.model.quantities import Way
+from core.model.week import Concern, Record
+from core.order.hand import ordered
+from core.order.orders import WhatIf
+from core.review.attention import NEEDS, concerns
+from core.review.week import week_of
+from core.say import desk, figures
+from core.say.render import Voice
+
+WEEKS: Final = 5
+DRAWN: Final = 150
+"""Sessions simulated for one order of ways; with them an answer takes about a second."""
+FEWEST: Final = 5
+MOST: Final = 24
+_DONE_BY: Final = timedelta(hours=3)
+"""So long after its time a session without a set counts as missed."""
+_LABEL: Final = 24
+_BUTTONS: Final = 10
+
+
+def attention(office: Office) -> None:
+    """Who needs a word, with a way to act under it."""
+    text, buttons = morning(office)
+    office.reply(text, buttons)
+
+
+def morning(office: Office) -> tuple[str, list[Button]]:
+    """The morning word and its buttons."""
+    found = needs(office)
+    text = desk.attention(office.voice, found, len(office.clients), office.today)
+    return text, [button for one in found[: desk.SHOWN] for button in _acts_on(office, one)][:_BUTTONS]
+
+
+def needs(office: Office) -> tuple[Concern, ...]:
+    """One line for each client who needs one."""
+    keys = {one.id: name for name, one in office.clients.items()}
+    seen = records.records(office.conn, keys, office.case.now)
+    named = {key: replace(record, name=keys[key]) for key, record in seen.items()}
+    zones = records.zones(office.conn, keys)
+    days = {id(record): office.case.now.astimezone(zones[key]).date() for key, record in named.items()}
+    return concerns(named.values(), lambda record: days[id(record)])
+
+
+_GO: Final[dict[str, tuple[tuple[str, str], ...]]] = {
+    "alarm": (("attention.go.ask", "tell {name} {ask}"), ("attention.go.clear", "clear {name}")),
+    "ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
+    "praise": (("attention.go.praise", "tell {name} {praise}"),),
+    "missed": (("attention.go.ask", "tell {name} {ask}"),),
+    "silence": (("attention.go.ask", "tell {name} {ask}"),),
+}
+"""The buttons under a concern: label and the order that stands for it. Others show the week."""
+_WORDS: Final = {"ask": "how are you?", "ache": "how is it today?", "praise": "well done"}
+
+
+def _acts_on(office: Office, one: Concern) -> Iterator[Button]:
+    for label, order in _GO.get(one.row, (("attention.go.week", "week of {name}"),)):
+        text = office.say(label, name=one.name)[:_LABEL]
+        yield office.order_button(text, order.format(name=one.name, **_WORDS))
+
+
+def week(office: Office, who: Person, name: str) -> None:
+    """One client's week, up to today."""
+    text = week_text(office, who, name)
+    if text is not None:
+        office.reply(text)
+
+
+def week_text(office: Office, who: Person, name: str, *, marked: bool = False) -> str | None:
+    """The words of a client's week; ``marked``: its estimates are noted to compare later ones with."""
+    record = reviewing.record_of(office.conn, who.id, office.case.now, office.case.parts.folding)
+    if record is None:
+        return None
+    zone = records.zones(office.conn, (who.id,))[who.id]
+    local = office.case.now.astimezone(zone)
+    last = local.date()
+    planned = record.plan.on(last.weekday())
+    to_come = planned is not None and local.replace(tzinfo=None) < datetime.combine(last, planned.at) + _DONE_BY
+    if marked:
+        reviewing.mark(office.conn, who.id, record, last)
+    return desk.week(
+        office.voice_in(record.lifter.unit), week_of(replace(record, name=name), last, still_to_come=to_come)
+    )
+
+
+def weeks(office: Office) -> None:
+    """Every client's week, a message each."""
+    if not office.clients:
+        office.reply(office.say("desk.weeks.none"))
+        return
+    for name, who in office.clients.items():
+        week(office, who, name)
+    office.reply(office.say("desk.weeks.done"))
+
+
+def overview(office: Office) -> None:
+    """Everyone as small charts."""
+    if not office.clients:
+        office.reply(office.say("desk.weeks.none"))
+        return
+    office.reply(office.say("desk.overview"), attachment=("overview.png", overview_bytes(office)))
+
+
+def overview_bytes(office: Office) -> bytes:
+    """The picture of everyone."""
+    keys = {one.id: name for name, one in office.clients.items()}
+    seen = records.records(office.conn, keys, office.case.now)
+    word = {one.name for one in needs(office) if one.row in NEEDS}
+    glances = tuple(
+        Glance(keys[key], reviewing.weekly_glance(record, office.today, WEEKS), keys[key] in word)
+        for key, record in sorted(seen.items(), key=lambda pair: keys[pair[0]].casefold())
+    )
+    return overview_picture(glances)
+
+
+def sheet(office: Office, name: str | None = None) -> None:
+    """A line a set of the last weeks, of all clients or of one."""
+    keys = {one.id: label for label, one in office.clients.items() if name in (None, label)}
+    seen = records.records(office.conn, keys, office.case.now)
+    rows = [row for key, record in seen.items() for row in _rows(keys[key], record)]
+    if not rows:
+        office.reply(office.say("desk.sheet.none"))
+        return
+    office.reply(office.say("desk.sheet"), attachment=("weeks.csv", _csv(rows)))
+
+
+_HEAD: Final = ("name", "day", "exercise", "load kind", "kg", "repetitions", "seconds", "metres", "in reserve", "form",
+                "rest s", "asked", "asked low", "asked high", "asked kg")  # fmt: skip
+
+
+def _rows(name: str, record: Record) -> Iterator[tuple[object, ...]]:
+    days = sorted((one.on, exercise, one) for exercise, some in record.sessions.items() for one in some)
+    for on, exercise, session in days:
+        for place, act in enumerate(session.sets):
+            sets = session.target.sets if session.target is not None else ()
+            asked = sets[place] if place < len(sets) else None
+            kg = asked.load.kg if asked is not None and asked.load is not None else None
+            low, high = asked.reps if asked is not None else (None, None)
+            yield (
+                name, on.isoformat(), exercise, act.load.kind if act.load else None, act.load.kg if act.load else None,
+                act.reps, act.hold_s, act.distance_m, act.rir, act.form, act.rest_s,
+                session.target.way if session.target is not None else None, low, high, kg,
+            )  # fmt: skip
+
+
+def _csv(rows: Iterable[tuple[object, ...]]) -> bytes:
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(_HEAD)
+    writer.writerows([[_safe(cell) for cell in row] for row in rows])
+    return out.getvalue().encode("utf-8-sig")
+
+
+def _safe(cell: object) -> object:
+    """A name that a spreadsheet would take for a formula is kept from it."""
+    return f"'{cell}" if isinstance(cell, str) and cell[:1] in "=+-@" else cell
+
+
+# What if
+
+
+def what_if(office: Office, who: Person, order: WhatIf) -> None:
+    """Both orders of ways run forward from the client's own state: three lines and a picture."""
+    book = office.book(who)
+    if book.hold is not None:
+        office.reply(office.say("what_if.held", name=order.who))
+        return
+    item = _item(book, order.exercise)
+    if item is None or item.exercise not in book.progress:
+        exercise = item.exercise if item is not None else order.exercise
+        key = "what_if.unknown" if exercise else "what_if.none"
+        name = office.voice.exercise(exercise) if exercise else ""
+        office.reply(office.say(key, name=order.who, exercise=name))
+        return
+    days = _days(book, item.exercise, office.case.now, order.weeks)
+    draws = max(FEWEST, min(MOST, DRAWN // max(len(days), 1)))
+    progress = load(book.progress[item.exercise])
+    courses = [
+        run_forward(progress, book.lifter, item.aim, some, days, draws) for some in _orders(item.aim.ways, order.ways)
+    ]
+    voice = office.voice_in(book.lifter.unit)
+    slots = {"name": order.who, "exercise": voice.exercise(item.exercise), "weeks": order.weeks, "n": draws}
+    lines = [office.say("what_if.head", **slots), *(_line(office, voice, item.exercise, one) for one in courses)]
+    rows = tuple(
+        (coach_targets.ways_said(office, one.ways), tuple(span_of(at) for at in zip(*one.asked, strict=True)))
+        for one in courses
+    )
+    title = f"{order.who}: {voice.exercise(item.exercise)}"
+    picture = ahead_picture(Ahead(title, book.lifter.unit, courses[0].in_reps, days, rows))
+    office.reply("\n".join(lines), attachment=("what-if.png", picture))
+
+
+def _orders(now: tuple[Way, ...], first: tuple[Way, ...]) -> tuple[tuple[Way, ...], tuple[Way, ...]]:
+    """The order asked about, and the one to compare with: the present one, or the other way round."""
+    asked = ordered(now, first)
+    return asked, now if now and now != asked else ordered(now, tuple(reversed(first)))
+
+
+def _item(book: Book, exercise: str | None) -> Planned | None:
+    """The exercise asked about; without one, the planned one with the most history."""
+    items = [item for day in book.plan.days for item in day.exercises]
+    if exercise is not None:
+        return next((item for item in items if item.exercise == exercise), None)
+    known = [item for item in items if item.exercise in book.progress]
+    return known[0] if known else None
+
+
+def _days(book: Book, exercise: str, now: datetime, weeks: int) -> tuple[date, ...]:
+    today = now.astimezone(book.profile.zone).date()
+    on = {day.weekday for day in book.plan.days if any(item.exercise == exercise for item in day.exercises)}
+    span = (today + timedelta(days=ahead) for ahead in range(1, 7 * weeks + 1))
+    return tuple(day for day in span if day.weekday() in on)
+
+
+def _line(office: Office, voice: Voice, exercise: str, course: Course) -> str:
+    middle, low, high = span_of([row[-1] for row in course.asked])
+    end = min(
+        course.last, key=lambda one: abs(_figure(one.load.kg if one.load else None, one.reps[0], course) - middle)
+    )
+    what = figures.asked(voice, exercise, end)
+    steps = sorted(course.steps)[len(course.steps) // 2]
+    ends = [voice.number(one, 0) if course.in_reps else voice.mass(one) for one in (low, high)]
+    slots = {"ways": coach_targets.ways_said(office, course.ways), "end": what, "low": ends[0], "high": ends[1]}
+    return office.say("what_if.line", **slots, steps=steps)
+
+
+def _figure(kg: float | None, reps: int, course: Course) -> float:
+    return float(reps) if course.in_reps or kg is None else kg

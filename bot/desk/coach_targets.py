@@ -1,0 +1,213 @@
+"""Targets under the coach's hand: free, ask first, hold; a target by hand within limits; what goes up and what not."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from typing import Any, Final
+
+from bot.desk.office import Office
+from bot.store import coach_clock, coaching, people
+from bot.store.coaching import Question
+from bot.store.people import Person
+from bot.store.shapes import target_of, target_text
+from core.adviser import BODY_FIRST, Advisers
+from core.decide.kit import hardness, load_at, same, shelf
+from core.evidence.body import row_of
+from core.evidence.numbers import value
+from core.flow.day import aim_of
+from core.model.book import Book
+from core.model.quantities import Load, to_kg
+from core.model.target import Target, TargetSet
+from core.order.hand import Rein
+from core.order.orders import NextTime, NoHeavier, Under, WayOrder
+from core.say import desk, figures
+
+_PERCENT: Final = 100
+
+
+def under(office: Office, who: Person, order: Under) -> None:
+    """Free, ask first or hold; of one exercise or of all."""
+    now = office.case.now
+    if order.mode == "free":
+        kinds = ("ask", "hold", "no_heavier", "ways", "fixed")
+        if order.exercise is None:
+            coaching.end_all_reins(office.conn, who.id, now, kinds)
+        else:
+            coaching.end_reins(office.conn, who.id, now, kinds, order.exercise)
+        if order.exercise is None:
+            coach_clock.cancel(office.conn, who.id, (coach_clock.PROPOSE, coach_clock.FALLBACK))
+    else:
+        coaching.end_reins(office.conn, who.id, now, ("ask", "hold"), order.exercise)
+        coaching.take_in_hand(office.conn, who.id, Rein(order.mode, order.exercise), office.coach.id, now)
+        if order.mode == "ask":
+            book = office.book(who)
+            coach_clock.set_proposal(office.conn, who.id, book.profile, book.plan, now)
+    key = f"desk.under.{order.mode}"
+    if order.exercise is None:
+        office.reply(office.say(key, name=order.who))
+    else:
+        office.reply(office.say(f"{key}.one", name=order.who, exercise=office.voice.exercise(order.exercise)))
+
+
+def no_heavier(office: Office, who: Person, order: NoHeavier) -> None:
+    """Nothing heavier, until a day or until said otherwise."""
+    rein = Rein("no_heavier", order.exercise, order.part, until=order.until)
+    coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
+    until = (
+        office.say("desk.until", day=office.voice.date(order.until)) if order.until else office.say("desk.until.open")
+    )
+    key = "desk.no_heavier." + ("one" if order.exercise else "part" if order.part else "all")
+    where = office.voice.exercise(order.exercise) if order.exercise else (order.part or "").replace("-", " ")
+    office.reply(office.say(key, name=order.who, where=where, until=until))
+
+
+def ways(office: Office, who: Person, order: WayOrder) -> None:
+    """Which ways go first from now on."""
+    rein = Rein("ways", order.exercise, ways=order.ways)
+    coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
+    said = ways_said(office, order.ways)
+    if order.exercise is None:
+        office.reply(office.say("desk.ways", name=order.who, ways=said))
+    else:
+        name = office.voice.exercise(order.exercise)
+        office.reply(office.say("desk.ways.one", name=order.who, ways=said, exercise=name))
+
+
+def ways_said(office: Office, some: tuple[str, ...]) -> str:
+    """An order of ways in words."""
+    words = list(some)
+    said = words[0]
+    for word in words[1:]:
+        said = office.say("what_if.order", first=said, then=word)
+    return said if len(words) > 1 else office.say("what_if.only", first=said)
+
+
+# A target by hand
+
+
+def next_time(office: Office, who: Person, order: NextTime) -> None:
+    """A target for the next session, inside the limits; past one it is said which and why."""
+    book = office.book(who)
+    target = _target(office, book, order)
+    odd = _limit(office, book, order, target)
+    if odd is not None:
+        office.reply(odd)
+        return
+    rein = Rein("fixed", order.exercise, target=target)
+    coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
+    for one in coaching.questions_about(office.conn, (who.id,), "target"):
+        if one.body["exercise"] == order.exercise:
+            coaching.close(office.conn, one.id, "no")
+    office.reply("\n".join(_kept(office, book, order, target)))
+
+
+def _kept(office: Office, book: Book, order: NextTime, target: Target) -> list[str]:
+    voice = office.voice_in(book.lifter.unit)
+    what = f"{len(target.sets)} x {figures.asked(voice, order.exercise, target.sets[0])}"
+    name = office.voice.exercise(order.exercise)
+    seen = Advisers().today(replace(book, fixed={order.exercise: target}), _day(office, book), order.exercise, ())
+    chance = f"{seen.chance * _PERCENT:.0f}"
+    return [
+        office.say("desk.next.kept", name=order.who, exercise=name, what=what),
+        office.say("desk.next.chance", chance=chance),
+    ]
+
+
+def _day(office: Office, book: Book) -> date:
+    return office.case.now.astimezone(book.profile.zone).date() + timedelta(days=1)
+
+
+def _target(office: Office, book: Book, order: NextTime) -> Target:
+    aim = aim_of(book, _day(office, book), order.exercise)
+    kg = to_kg(order.load, order.unit or book.lifter.unit)
+    kind = row_of(order.exercise).load_kind
+    load = Load("added" if kind in ("body", "band") else kind, kg)
+    one = TargetSet(load, order.reps, aim.rir, aim.tempo, aim.rest_s, None)
+    return Target("hold", (one,) * (order.sets or aim.sets))
+
+
+def _limit(office: Office, book: Book, order: NextTime, target: Target) -> str | None:
+    """Why a target by hand cannot be: the hold, an ache, the kit, the wish for no more, the size of the step."""
+    voice = office.voice_in(book.lifter.unit)
+    slots: dict[str, Any] = {"name": order.who, "exercise": voice.exercise(order.exercise)}
+    if book.hold is not None:
+        return office.say("desk.next.limit.held", **slots)
+    usual = Advisers().today(replace(book, fixed={}), _day(office, book), order.exercise, ())
+    wanted = target.sets[0].load
+    hard = hardness(wanted) if wanted is not None else None
+    last = usual.sets[0].load if usual.sets else None
+    if usual.why[0].rule in BODY_FIRST and (not usual.sets or _harder(hard, last)):
+        ache = max(book.lifter.aches, key=lambda one: (one.on, one.level or 0.0))
+        least = voice.number(value("ache.hold_level"))
+        place = desk.place(voice, ache)
+        return office.say(
+            "desk.next.limit.ache", where=place, level=voice.number(ache.level or 0.0), least=least, **slots
+        )
+    if wanted is None or hard is None:
+        return None
+    loads = shelf(book.lifter.kit, order.exercise, wanted, book.lifter.unit)
+    said = figures.load(voice, order.exercise, wanted)
+    if loads and not any(same(one, hard) for one in loads):
+        near = sorted(loads, key=lambda one: abs(one - hard))[:2]
+        names = voice.listed([figures.load(voice, order.exercise, load_at(one, wanted)) for one in sorted(near)])
+        return office.say("desk.next.limit.kit", load=said, near=names, **slots)
+    return _too_far(office, book, order, (wanted, last, hard))
+
+
+def _harder(hard: float | None, last: Load | None) -> bool:
+    level = hardness(last) if last is not None else None
+    return hard is not None and (level is None or hard > level)
+
+
+def _too_far(office: Office, book: Book, order: NextTime, loads: tuple[Load, Load | None, float]) -> str | None:
+    wanted, last, hard = loads
+    voice = office.voice_in(book.lifter.unit)
+    level = hardness(last) if last is not None else None
+    if last is None or level is None or level <= 0 or hard <= level:
+        return None
+    names = {"last": figures.load(voice, order.exercise, last), "load": figures.load(voice, order.exercise, wanted)}
+    if book.lifter.no_heavier:
+        return office.say("desk.next.limit.no_heavier", name=order.who, last=names["last"])
+    most = value("load.step_max")
+    one_step = min(
+        (one for one in shelf(book.lifter.kit, order.exercise, wanted, book.lifter.unit) if one > level), default=hard
+    )
+    if hard <= level * (1 + most) + 1e-6 or same(hard, one_step):
+        return None
+    share = f"{(hard / level - 1) * _PERCENT:.0f}"
+    return office.say("desk.next.limit.step", share=share, most=f"{most * _PERCENT:.0f}", **names)
+
+
+# Asked first
+
+
+def target_yes(office: Office, question: Question) -> None:
+    """The coach agrees: that target for that session."""
+    who = people.get(office.conn, question.about) if question.about is not None else None
+    if who is None or who.coach != office.coach.id:
+        office.reply(office.say("desk.question.gone"))
+        return
+    target, exercise = target_of(question.body["target"]), str(question.body["exercise"])
+    until = date.fromisoformat(question.body["on"]) + timedelta(days=1)
+    rein = Rein("fixed", exercise, target=target, until=until)
+    coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
+    what = said_target(office, office.book(who), exercise, target)
+    office.reply(office.say("desk.target.yes", name=who.name, exercise=office.voice.exercise(exercise), what=what))
+
+
+def target_no(office: Office, question: Question) -> None:
+    """The coach does not: the same as last time."""
+    if question.about is None:
+        return
+    who, exercise = people.get(office.conn, question.about), str(question.body["exercise"])
+    office.reply(office.say("desk.target.no", name=who.name, exercise=office.voice.exercise(exercise)))
+
+
+def said_target(office: Office, book: Book, exercise: str, target: Target) -> str:
+    """A target in a few words, in the client's unit."""
+    voice = office.voice_in(book.lifter.unit)
+    return f"{len(target.sets)} x {figures.asked(voice, exercise, target.sets[0])}" if target.sets else ""
+
+
+def as_question(exercise: str, on: date, target: Target) -> dict[str, Any]:
+    """What a question about a target holds."""
+    return {"exercise": exercise, "on": on.isoformat(), "target": target_text(target)}
