@@ -15,8 +15,8 @@ from core.read.atoms import Atom, Atomiser, LoadSaid
 from core.read.flow import one_of
 from core.read.loads import moved
 from core.read.modifiers import Remark
-from core.read.moods import Clause, clauses
-from core.read.stream import Stream
+from core.read.moods import clauses
+from core.read.stream import Clause, Stream
 
 STRONG: Final = frozenset({
     "make that", "make it", "actually", "sorry", "sry", "soz", "i mean", "i meant", "meant", "correction", "oops", "ooops", "whoops",

@@ -9,9 +9,9 @@ from typing import Final
 from core.model.acts import AsPlanned, Begin, Bodyweight, Finish, Next, Skip, Swap
 from core.model.quantities import to_kg
 from core.model.reading import Setting
-from core.read.moods import Clause, clauses
+from core.read.moods import clauses
 from core.read.names import Mention
-from core.read.stream import Stream
+from core.read.stream import Clause, Stream
 
 LEAST_BODY_KG: Final = 30.0
 MOST_BODY_KG: Final = 300.0

@@ -404,6 +404,9 @@ class Grammar:
     def _append(self, group: Group, atom: Atom) -> None:
         rep = Rep(atom.value, "R" if atom.kind == "N" else atom.kind, self._side, plural=atom.plural)
         self._side = None
+        group.most_later = max(group.most_later, rep.n) if group.reps else 0.0
+        group.most = max(group.most, rep.n)
+        group.kinds.add(rep.kind)
         group.reps.append(rep)
         group.explicit = group.explicit or atom.kind == "R"
         group.last = max(group.last, atom.last)
@@ -481,7 +484,7 @@ class Grammar:
             return False
         if atom.kind == "N" and self._kind(j + 1) == "R" and self._a[j + 1].text == "named":
             return False
-        kinds = {rep.kind for rep in group.reps}
+        kinds = group.kinds
         own = "R" if atom.kind == "N" else atom.kind
         if own not in kinds and not (own == "R" and kinds == {"H"}):
             return False
@@ -492,9 +495,7 @@ class Grammar:
         if self._lead_here(j):
             return False
         if group.load is not None or group.lead is not None or len(group.reps) > 1:
-            most = max(
-                rep.n for rep in (group.reps if group.load is not None or group.lead is not None else group.reps[1:])
-            )
+            most = group.most if group.load is not None or group.lead is not None else group.most_later
             return not (atom.value >= 2.2 * most and atom.value >= 20 and own == "R")
         return True
 

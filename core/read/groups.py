@@ -47,6 +47,9 @@ class Group:
     parted: bool = False
     open_after: bool = False
     explicit: bool = False
+    kinds: set[str] = field(default_factory=set)
+    most: float = 0.0
+    most_later: float = 0.0
     remarks: list[Remark] = field(default_factory=list)
 
     @property

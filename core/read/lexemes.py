@@ -42,7 +42,7 @@ class Lexeme:
 
     def has(self, *kinds: str) -> bool:
         """Whether any of these kinds is among its meanings."""
-        return any(kind in self.k for kind in kinds)
+        return not self.k.keys().isdisjoint(kinds)
 
     def num(self, kind: str) -> float:
         """The value of a kind, as a number."""
@@ -67,7 +67,8 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
 
 def _settle_names(out: list[Lexeme]) -> None:
     """A word that is a name or a verdict (clean) is a name before a count; a lacking name swallows the next one."""
-    for lexeme, follow in zip(out, [*out[1:], None], strict=True):
+    for i, lexeme in enumerate(out):
+        follow = out[i + 1] if i + 1 < len(out) else None
         if lexeme.mention is None:
             continue
         if "FORM" in lexeme.k:

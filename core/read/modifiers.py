@@ -443,13 +443,24 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
 def remarks(s: Stream) -> list[Remark]:
     """All remarks of the message, in order; their lexemes are marked as used."""
     out: list[Remark] = []
+    spots = _spots(s)
     for kinds, recognise in RECOGNISERS:
-        for i in range(len(s)):
-            if not s.is_(i, *kinds):
+        places = spots.get(kinds[0], []) if len(kinds) == 1 else sorted({i for kind in kinds for i in spots.get(kind, ())})
+        for i in places:
+            if i in s.used:
                 continue
             found = recognise(s, i)
-            if found is not None and all(k not in s.used for k in range(found.first, found.last + 1)):
+            if found is not None and s.used.isdisjoint(range(found.first, found.last + 1)):
                 out.append(found)
                 s.use(range(found.first, found.last + 1))
     out.sort(key=lambda remark: remark.first)
     return out
+
+
+def _spots(s: Stream) -> dict[str, list[int]]:
+    """Where each kind stands, so that a recogniser looks only where it can start."""
+    spots: dict[str, list[int]] = {}
+    for i, lexeme in enumerate(s.all):
+        for kind in lexeme.k:
+            spots.setdefault(kind, []).append(i)
+    return spots

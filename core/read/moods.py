@@ -4,30 +4,23 @@ Knows how people frame what they say; nothing of sets or exercises.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Final
 
-from core.read.stream import Stream
+from core.read.stream import Clause, Stream
 
 _CLAUSE_ENDS: Final = ("COMMA", "BUT", "THEN", "OPEN", "CLOSE")
 _COUNTING: Final = ("NUM", "LOADQ", "DUR", "DIST", "REPN", "PLATE", "SETN")
 _RESET: Final = ("DONE",)
 
 
-@dataclass(slots=True)
-class Clause:
-    """Lexemes ``first`` up to but without ``last``; whether a line or sentence starts with it, and how that ends."""
-
-    first: int
-    last: int
-    opens: bool
-    opens_line: bool
-    blank_before: bool
-    asked: bool = False
-
-
 def clauses(s: Stream) -> list[Clause]:
-    """The message cut at commas, 'but', 'then', sentence ends and lines."""
+    """The message cut at commas, 'but', 'then', sentence ends and lines; cut once and remembered."""
+    if not s.parts:
+        s.parts.extend(_cut(s))
+    return s.parts
+
+
+def _cut(s: Stream) -> list[Clause]:
     out: list[Clause] = []
     first, opens, line, blank = 0, True, True, False
     for i in range(len(s) + 1):

@@ -8,6 +8,18 @@ from core.read.lexemes import Lexeme
 
 
 @dataclass(slots=True)
+class Clause:
+    """Lexemes ``first`` up to but without ``last``; whether a line or sentence starts with it, and how that ends."""
+
+    first: int
+    last: int
+    opens: bool
+    opens_line: bool
+    blank_before: bool
+    asked: bool = False
+
+
+@dataclass(slots=True)
 class Stream:
     """All lexemes of a message, which of them are spoken for, and the text as typed."""
 
@@ -15,16 +27,16 @@ class Stream:
     all: list[Lexeme]
     used: set[int] = field(default_factory=set)
     sided: bool = False
+    parts: list[Clause] = field(default_factory=list)
 
     def __len__(self) -> int:
         return len(self.all)
 
     def is_(self, i: int, *kinds: str) -> bool:
         """Whether the lexeme at ``i`` exists, is free and can be one of these kinds."""
-        if not 0 <= i < len(self.all) or i in self.used:
+        if i < 0 or i in self.used or i >= len(self.all):
             return False
-        k = self.all[i].k
-        return any(kind in k for kind in kinds)
+        return not self.all[i].k.keys().isdisjoint(kinds)
 
     def skip(self, i: int, *kinds: str) -> int:
         """The first index from ``i`` on that is none of these kinds."""

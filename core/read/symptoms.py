@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from typing import Final, Literal, cast
 
 from core.model.acts import AcheAct, Alarm, Sign
-from core.read.moods import clauses, other_person
 from core.read.stream import Stream
 
 WINDOW: Final = 7
