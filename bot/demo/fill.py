@@ -22,7 +22,7 @@ from bot.folding import FOLDING
 from bot.intake import Intake
 from bot.outbox import Outbox, Pace
 from bot.ports import Delivery, Parcel, RawUpdate, Sent, StoreError
-from bot.store import books, people, plans
+from bot.store import agenda, books, coach_clock, people, plans
 from bot.store.engine import Store
 from bot.store.outbox import Reach
 from core.model.book import Book
@@ -81,6 +81,13 @@ class _Past:
         self.intake = Intake(self.store, desk, self.clock.now, lambda: None)
         self.tick = Tick(self.store, desk, self.clock.now, lambda: None)
 
+    async def until(self, at: datetime) -> None:
+        """Time goes on to ``at``; what comes due on the way is said when it is due."""
+        while (due := await self.store.read(agenda.next_due)) is not None and due <= at:
+            self.clock.at = max(self.clock.at, due)
+            await self.tick.once()
+        self.clock.at = at
+
     async def say(self, user: int, at: datetime, text: str) -> None:
         self.clock.at = at
         self.number += 1
@@ -110,7 +117,7 @@ async def fill(url: str, wanted: Wanted, now: Callable[[], datetime]) -> str:
         gym = load_gym(moment.date())
         named = gym.lifters[: wanted.lifters]
         made = await store.write(lambda conn: _people(conn, gym, named, moment))
-        await _live(store, named, wanted, moment)
+        await _live(store, named, wanted, moment, made.coach)
         rest = crowd.Crowd(made.coach, made.group, len(named), wanted.lifters, wanted.weeks, wanted.seed)
         await crowd.write_down(store, gym, rest, moment)
     names = ", ".join([*(one.profile.name for one in named), *(["..."] if wanted.lifters > len(named) else [])])
@@ -143,16 +150,19 @@ def _people(conn: Connection, gym: Gym, named: tuple[Invented, ...], joined: dat
     return _Made(coach.id, group)
 
 
-async def _live(store: Store, named: tuple[Invented, ...], wanted: Wanted, now: datetime) -> None:
+async def _live(store: Store, named: tuple[Invented, ...], wanted: Wanted, now: datetime, coach: int) -> None:
     chance = Random(wanted.seed)  # noqa: S311  # an invented history, nothing secret
     past = _Past(store, HandClock(now))
-    for visit in _visits(named, wanted.weeks, now):
-        await past.tick.once()
+    visits = _visits(named, wanted.weeks, now)
+    if visits:
+        past.clock.at = visits[0].at
+        await store.write(lambda conn: coach_clock.ensure(conn, coach, visits[0].at))
+    for visit in visits:
+        await past.until(visit.at)
         if chance.random() >= _MISSED_SHARE:
             await _train(past, visit, (now - visit.at) / timedelta(weeks=1), chance)
         await past.post.drain()
-    past.clock.at = now
-    await past.tick.once()
+    await past.until(now)
     await past.post.drain()
 
 

@@ -38,7 +38,7 @@ def _office(conn: Connection, parts: Parts, coach: Person, now: datetime) -> Off
 def _digest(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
     office = _office(conn, parts, who, now)
     if who.coaches and office.clients:
-        text, buttons = coach_looks.morning(office)
+        text, buttons = coach_looks.morning(office, daily=True)
         office.tell(who.id, text, buttons)
     _again(conn, due, now, who)
 

@@ -44,21 +44,21 @@ def attention(office: Office) -> None:
     office.reply(text, buttons)
 
 
-def morning(office: Office) -> tuple[str, list[Button]]:
-    """The morning word and its buttons."""
-    found = needs(office)
+def morning(office: Office, *, daily: bool = False) -> tuple[str, list[Button]]:
+    """The morning word and its buttons. ``daily``: the one of the clock, which does not repeat what lasts."""
+    found = needs(office, daily=daily)
     text = desk.attention(office.voice, found, len(office.clients), office.today)
     return text, [button for one in found[: desk.SHOWN] for button in _acts_on(office, one)][:_BUTTONS]
 
 
-def needs(office: Office) -> tuple[Concern, ...]:
+def needs(office: Office, *, daily: bool = False) -> tuple[Concern, ...]:
     """One line for each client who needs one."""
     keys = {one.id: name for name, one in office.clients.items()}
     seen = records.records(office.conn, keys, office.case.now)
     named = {key: replace(record, name=keys[key]) for key, record in seen.items()}
     zones = records.zones(office.conn, keys)
     days = {id(record): office.case.now.astimezone(zones[key]).date() for key, record in named.items()}
-    return concerns(named.values(), lambda record: days[id(record)])
+    return concerns(named.values(), lambda record: days[id(record)], morning=daily)
 
 
 _GO: Final[dict[str, tuple[tuple[str, str], ...]]] = {

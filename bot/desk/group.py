@@ -75,13 +75,13 @@ def _open(case: Case, coach: Person, rest: str, here: Chat | None) -> None:
         key = challenges.add(case.conn, where, coach.id, wanted.challenge, coach.zone, case.thread)
         group_posts.announce(case.conn, case.parts, challenges.get(case.conn, key), case.now)
         if here is None:
-            name = dict(challenges.groups_of(case.conn, coach.id))[where]
+            name = dict(challenges.groups_of(case.conn, coach.id, case.channel))[where]
             _answer(case, voice.say("group.opened", group=name), None)
 
 
 def _where(case: Case, coach: Person, wanted: Opening) -> int | None:
     """The chat of the coach's group that is meant; None: it was asked for."""
-    groups = challenges.groups_of(case.conn, coach.id)
+    groups = challenges.groups_of(case.conn, coach.id, case.channel)
     named = [key for key, name in groups if wanted.group and wanted.group.casefold() in name.casefold()]
     if len(named) == 1 or len(groups) == 1:
         return named[0] if len(named) == 1 else groups[0][0]

@@ -27,9 +27,9 @@ _TEXTS: Final = {
     "clients_line": "{name}: last session {day}",
     "clients_line_none": "{name}: no session yet",
     "note": "A note from {name}, not understood: {text}",
-    "group_kept_one": "Kept, {name}: {count} set. The rest is in your own chat.",
-    "group_kept": "Kept, {name}: {count} sets. The rest is in your own chat.",
-    "group_answered": "{name}, the answer is in your own chat.",
+    "group_kept_one": "Kept: {count} set. The rest is in your own chat.",
+    "group_kept": "Kept: {count} sets. The rest is in your own chat.",
+    "group_answered": "The answer is in your own chat.",
     "sorry": "I stumbled over that message. It is kept as you wrote it, but not counted; please say it another way.",
 }
 

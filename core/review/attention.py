@@ -22,6 +22,8 @@ class Row:
     id: str
     why_here: str
     when: Callable[[Record, date], Concern | None]
+    lasting: bool = False
+    """It stays true for weeks: in the morning word it is said after a session that shows it, not every day."""
 
 
 def _alarm(record: Record, _today: date) -> Concern | None:
@@ -94,6 +96,8 @@ def _effort(record: Record, today: date) -> Concern | None:
 def _silence(record: Record, today: date) -> Concern | None:
     last = record.heard or record.joined
     days = (today - last).days
+    if record.plan.days and not seen.missed_in_a_row(record, today):
+        return None  # who trains once a week is silent for a week, and well
     return Concern("silence", record.name, count=days, on=last) if days >= desk_value("attention.silent_days") else None
 
 
@@ -112,9 +116,24 @@ ROWS: Final = (
     Row("screening", "An answer at joining that a physician should see comes before any target.", _screening),
     Row("waiting", "A target that waits falls back by itself thirty minutes before the session.", _waiting),
     Row("missed", "Two sessions in a row are the start of a gap; a question now is easier than a return.", _missed),
-    Row("stall", "The same target again and again needs another way, and that is the coach's choice.", _stall),
-    Row("form", "Slipping form undoes what was gained, but the next session already holds the load.", _form),
-    Row("effort", "Words on effort that cannot be right make every target less sure; it is not urgent.", _effort),
+    Row(
+        "stall",
+        "The same target again and again needs another way, and that is the coach's choice.",
+        _stall,
+        lasting=True,
+    ),
+    Row(
+        "form",
+        "Slipping form undoes what was gained, but the next session already holds the load.",
+        _form,
+        lasting=True,
+    ),
+    Row(
+        "effort",
+        "Words on effort that cannot be right make every target less sure; it is not urgent.",
+        _effort,
+        lasting=True,
+    ),
     Row("silence", "Somebody who says nothing for a week may have stopped; nothing is lost in a day.", _silence),
     Row("praise", "A step made is worth a word, after all that needs one.", _praise),
 )
@@ -124,13 +143,20 @@ NEEDS: Final = tuple(row.id for row in ROWS if row.id != "praise")
 """Rows that need a word; praise is offered."""
 
 
-def concern_of(record: Record, today: date) -> Concern | None:
-    """The most urgent concern about one client, if there is one."""
-    return next((found for row in ROWS if (found := row.when(record, today)) is not None), None)
+def concern_of(record: Record, today: date, *, morning: bool = False) -> Concern | None:
+    """The most urgent concern about one client, if there is one. ``morning``: lasting ones only when they are fresh."""
+    fresh = bool(seen.days_trained(record, today - timedelta(days=1), today))
+    rows = (row for row in ROWS if fresh or not (morning and row.lasting))
+    return next((found for row in rows if (found := row.when(record, today)) is not None), None)
 
 
-def concerns(records: Iterable[Record], today: Callable[[Record], date]) -> tuple[Concern, ...]:
-    """One line for each client who needs a word, the most urgent first, then by name. ``today``: the client's own day."""  # noqa: E501
+def concerns(
+    records: Iterable[Record], today: Callable[[Record], date], *, morning: bool = False
+) -> tuple[Concern, ...]:
+    """One line for each client who needs a word, the most urgent first, then by name.
+
+    ``today`` gives the client's own day. ``morning``: for the daily word, where what lasts is not said every day.
+    """
     order = {row.id: place for place, row in enumerate(ROWS)}
-    found = [one for record in records if (one := concern_of(record, today(record))) is not None]
+    found = [one for record in records if (one := concern_of(record, today(record), morning=morning)) is not None]
     return tuple(sorted(found, key=lambda one: (order[one.row], -one.count, one.name)))

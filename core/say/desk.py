@@ -8,7 +8,7 @@ from typing import Final, get_args
 from core.evidence.desk import desk_value
 from core.model.acts import AcheAct
 from core.model.lifter import Ache
-from core.model.quantities import Way
+from core.model.quantities import Way, from_kg
 from core.model.week import Concern, Honesty, Proposal, Standing, WeekFacts
 from core.say import body, figures
 from core.say.render import Voice
@@ -19,8 +19,8 @@ SHOWN: Final = 12
 """Clients in one morning word; more would not be read. The others are named."""
 _TOP: Final = 5
 _WAYS: Final = frozenset(get_args(Way))
-_OFF_BY: Final = 0.01
-"""A change of the estimate under one part in a hundred is level."""
+_SHARE: Final = 4
+"""A move of the estimate by less than this part of its span lies within doubt."""
 
 
 def place(voice: Voice, ache: Ache) -> str:
@@ -113,38 +113,40 @@ def _steps(voice: Voice, facts: WeekFacts) -> str:
 
 
 def _trend(voice: Voice, facts: WeekFacts) -> str:
-    texts = [_standing(voice, one) for one in facts.standings]
-    return voice.say("review.trend", list=_some(voice, texts)) if texts else ""
+    if not facts.standings:
+        return ""
+    line = voice.say("review.trend", list=_some(voice, [_standing(voice, one) for one in facts.standings]))
+    return " ".join(filter(None, (line, _moves(voice, facts.standings))))
 
 
 def _standing(voice: Voice, one: Standing) -> str:
-    def shown(value: float) -> str:
-        return (
-            voice.number(round(value), 0)
-            if one.in_reps
-            else voice.number(float(voice.mass_figure(value).replace(",", ".")), 1)
-        )
-
-    span = voice.listed(
-        [voice.say("review.trend.span", low=shown(one.low), high=shown(one.high)), *filter(None, [_moved(voice, one)])]
-    )
-    if one.in_reps:
-        return voice.say("review.trend.reps", exercise=voice.exercise(one.exercise), n=shown(one.estimate), span=span)
-    kg = voice.say(f"unit.{voice.unit}", n=shown(one.estimate))
-    return voice.say("review.trend.one", exercise=voice.exercise(one.exercise), kg=kg, span=span)
+    low, middle, high = (_shown(voice, one, value) for value in (one.low, one.estimate, one.high))
+    what = middle if one.in_reps else voice.say(f"unit.{voice.unit}", n=middle)
+    key = "review.trend.reps" if one.in_reps else "review.trend.one"
+    return voice.say(key, exercise=voice.exercise(one.exercise), n=what, low=low, high=high)
 
 
-def _moved(voice: Voice, one: Standing) -> str:
-    if one.before is None or one.since is None or one.before <= 0:
+def _shown(voice: Voice, one: Standing, value: float) -> str:
+    return voice.number(value if one.in_reps else from_kg(value, voice.unit), 0 if one.in_reps else 1)
+
+
+def _moves(voice: Voice, standings: Sequence[Standing]) -> str:
+    """What moved beyond doubt since some weeks ago: by more than a quarter of the span."""
+    old = [one for one in standings if one.before and one.since is not None]
+    if not old:
         return ""
-    moved = one.estimate - one.before
-    day = voice.date(one.since)
-    if abs(moved) < _OFF_BY * one.before:
-        return voice.say("review.trend.level", day=day)
-    share = f"{abs(moved) / one.before * 100:.0f} %"
-    if abs(moved) < (one.high - one.low) / 4:
-        return voice.say("review.trend.maybe", diff=("+" if moved > 0 else "-") + share, day=day)
-    return voice.say("review.trend.up" if moved > 0 else "review.trend.down", diff=share, day=day)
+    clear = [one for one in old if one.before and abs(one.estimate - one.before) >= (one.high - one.low) / _SHARE]
+    texts = []
+    for one in clear:
+        share = (one.estimate / (one.before or one.estimate) - 1) * 100
+        key = "review.moved.up" if share > 0 else "review.moved.down"
+        texts.append(voice.say(key, exercise=voice.exercise(one.exercise), n=voice.number(abs(share), 0)))
+    day = voice.date(min(one.since for one in old if one.since is not None))
+    if not texts:
+        return voice.say("review.moved.none", day=day)
+    return voice.say(
+        "review.moved.all" if len(clear) == len(old) else "review.moved", day=day, list=voice.listed(texts)
+    )
 
 
 def _muscles(voice: Voice, facts: WeekFacts) -> str:
@@ -170,7 +172,7 @@ def _honesty(voice: Voice, facts: WeekFacts) -> str:
 
 def _form(voice: Voice, said: Honesty) -> str:
     if not said.form_said:
-        return voice.say("review.form.unsaid")
+        return ""
     if not said.form_off:
         return voice.say("review.form.clean", said.form_said, said=said.form_said)
     return voice.say("review.form", off=said.form_off, said=said.form_said)
