@@ -11,7 +11,7 @@ from typing import Final
 
 from core import due
 from core.adviser import Advisers
-from core.flow import answers, calendar, opening, phrases, talk
+from core.flow import answers, calendar, offers, opening, phrases, talk
 from core.flow.scene import Scene
 from core.flow.setting import setting_of
 from core.flow.work import work
@@ -57,11 +57,13 @@ _REMINDERS: Final[Mapping[str, Callable[[Scene, date], Scene]]] = {
 
 def _heard(scene: Scene, text: str) -> Scene:
     """A text: the answer to the open question, an everyday phrase, or something to be read."""
-    reading = _read(scene, text)
+    reading = offers.offered(scene, _read(scene, text), lambda setting: read(text, setting))
     chosen = _answer_of(scene, text, reading)
     if chosen is not None:
         return _answered(scene, chosen)
-    spoken = None if reading.acts or scene.gone else talk.phrase(scene, text)
+    if talk.open_question(scene) is not None and answers.is_place(text):
+        return talk.asks_again(scene)
+    spoken = talk.phrase(scene, text, heard=bool(reading.acts))
     return spoken if spoken is not None else _worked(scene, reading, text)
 
 

@@ -86,6 +86,13 @@ def typed(question: Question, text: str) -> tuple[Act, ...] | None:
     return None
 
 
+def is_place(text: str) -> bool:
+    """The words only point to an answer ("the second"), whether or not there is one."""
+    words = plain(text)
+    found = _ORDINAL.fullmatch(words)
+    return found is not None and found[1] in ORDINALS and not words.isdigit() and found[1] != words
+
+
 def restated(pending: Pending, reading: Reading) -> bool:
     """The new message says one of the offered readings in its own words."""
     said = _outline(reading.acts)

@@ -10,7 +10,7 @@ from core.flow.scene import Scene
 from core.flow.targets import opened, renewed
 from core.model.acts import AcheAct, Alarm, Bodyweight
 from core.model.book import Hold
-from core.model.facts import Ached, Alarmed, AlertAche, AlertAlarm, Careful, Eased, Weighed
+from core.model.facts import Ached, Alarmed, AlertAche, AlertAlarm, Careful, Eased, OffToday, Weighed
 from core.model.lifter import Ache
 
 QUOTED: Final = 200
@@ -26,9 +26,9 @@ def ache(scene: Scene, acts: Sequence[AcheAct]) -> Scene:
         noted = Ache(act.where, scene.on, act.side, act.level)
         others = tuple(one for one in lifter.aches if not _same_place(one, act))
         scene = scene.keeps(act).says(Ached(act, told)).makes(replace(lifter, aches=(*others, noted)))
-        scene, eased = _eased(scene)
+        scene, eased, off = _eased(scene)
         if told:
-            scene = scene.alerts_coach(AlertAche(scene.book.profile.name, act, eased))
+            scene = scene.alerts_coach(AlertAche(scene.book.profile.name, act, eased, off))
     return scene
 
 
@@ -37,23 +37,24 @@ def _same_place(one: Ache, act: AcheAct) -> bool:
     return one.where == act.where and (one.side == act.side or None in (one.side, act.side))
 
 
-def _eased(scene: Scene) -> tuple[Scene, tuple[Eased, ...]]:
-    """Targets of today made anew; those that ask less now are said, with one caution for all."""
+def _eased(scene: Scene) -> tuple[Scene, tuple[Eased, ...], tuple[str, ...]]:
+    """Targets of today made anew; those that ask less now or are off are said, with one caution for all."""
     if scene.book.hold:
-        return scene, ()
+        return scene, (), ()
     before = dict(scene.book.targets)
     scene = renewed(scene, before)
-    changed = [name for name, target in scene.book.targets.items() if target != before[name]]
-    todo = [name for name in changed if not day.is_complete(scene.book, scene.on, name)]
+    after = scene.book.targets
+    in_order = dict.fromkeys((*(place.exercise for place in day.places(scene.book, scene.on)), *before))
+    known = [name for name in in_order if name in before]
+    todo = [name for name in known if after[name] != before[name] and not day.is_complete(scene.book, scene.on, name)]
+    off = tuple(name for name in todo if after[name].way == "stop")
     eased = tuple(
-        Eased(name, scene.book.targets[name].way, scene.book.targets[name].sets)
-        for name in todo
-        if scene.book.targets[name].way in ("ease", "stop", "hold")
+        Eased(name, after[name].way, after[name].sets) for name in todo if after[name].way in ("ease", "hold")
     )
-    cautions = [
-        text for one in eased for text in scene.adviser.today(scene.book, scene.on, one.exercise, ()).cautions[:1]
-    ]
-    return scene.says(*eased, *(Careful(text) for text in cautions[:1])), eased
+    touched = [*off, *(one.exercise for one in eased)]
+    cautions = [text for name in touched for text in scene.adviser.today(scene.book, scene.on, name, ()).cautions[:1]]
+    says = (*((OffToday(off),) if off else ()), *eased, *(Careful(text) for text in cautions[:1]))
+    return scene.says(*says), eased, off
 
 
 def alarm(scene: Scene, acts: Sequence[Alarm]) -> Scene:

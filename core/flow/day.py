@@ -41,13 +41,23 @@ def local(now: datetime, book: Book) -> datetime:
 def session_day(book: Book, now: datetime) -> date:
     """The local day that a set done now counts for."""
     today = local(now, book).date()
-    before = [kept for kept in book.kept if kept.on == today - timedelta(days=1)]
-    live = [kept for kept in before if isinstance(kept.act, SetAct | Begin)]
+    yesterday = today - timedelta(days=1)
+    before = [kept for kept in book.kept if kept.on == yesterday]
     closed = any(isinstance(kept.act, Finish) for kept in before)
     begun_today = any(kept.on == today for kept in book.kept)
-    if live and not closed and not begun_today and now - live[-1].at <= CARRIED_OVER:
-        return today - timedelta(days=1)
+    last = _last_of_run(book, yesterday, before)
+    if last is not None and not closed and not begun_today and now - last <= CARRIED_OVER:
+        return yesterday
     return today
+
+
+def _last_of_run(book: Book, on: date, kept: list[Kept]) -> datetime | None:
+    """When a session of that day was last heard of: on the day itself, or soon after. A late report is none."""
+    last: datetime | None = None
+    for at in sorted(one.at for one in kept if isinstance(one.act, SetAct | Begin)):
+        if local(at, book).date() == on or (last is not None and at - last <= CARRIED_OVER):
+            last = at
+    return last
 
 
 def acts_on(book: Book, on: date) -> tuple[Kept, ...]:

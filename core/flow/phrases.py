@@ -5,6 +5,9 @@ import unicodedata
 from collections.abc import Mapping
 from typing import Final, Literal
 
+from core.evidence.plausible import BOUNDS
+from core.model.quantities import Unit, from_kg
+
 Phrase = Literal[
     "start",
     "help",
@@ -16,6 +19,10 @@ Phrase = Literal[
     "fine",
     "later",
     "well_again",
+    "begin",
+    "skip",
+    "swap",
+    "done",
     "moved",
     "off",
     "travelling",
@@ -23,10 +30,13 @@ Phrase = Literal[
     "today",
     "let_go",
 ]
-Shape = Literal["empty", "emoji", "script", "noise", "words"]
+Shape = Literal["empty", "emoji", "marks", "script", "noise", "words"]
 
 PHRASES: Final[Mapping[Phrase, tuple[str, ...]]] = {
     "start": ("/start", "get started", "how do i start"),
+    "begin": ("start", "lets start", "lets go", "start now", "ready", "im ready", "lets begin"),
+    "skip": ("skip", "skip it", "skip this", "skip this one", "skip that", "leave it out", "next one please"),
+    "swap": ("swap", "swap it", "swap this", "swap this one", "something else"),
     "help": ("/help", "help", "help me", "how does this work", "what can you do", "what can i say", "commands", "?"),
     "why": ("/why", "why", "why that", "why so", "how come", "why this", "what for", "why so light", "why so heavy",
             "why the same", "why not more", "why less"),
@@ -38,6 +48,8 @@ PHRASES: Final[Mapping[Phrase, tuple[str, ...]]] = {
     "fine": ("ok", "okay", "k", "right", "got it", "sure", "alright", "great", "good", "cool", "nice", "will do", "yep",
              "yes", "no", "nope", "perfect"),
     "later": ("brb", "one sec", "one moment", "wait", "hold on", "back in a bit"),
+    "done": ("done", "finished", "im done", "i am done", "all done", "done now", "thats it", "thats all",
+             "finished now"),
     "moved": ("moved to tomorrow", "move to tomorrow", "move it to tomorrow", "moved", "move it", "tomorrow instead"),
     "off": ("not today", "no training today", "not training today", "cant make it today", "skip today", "day off"),
     "travelling": ("travelling", "traveling", "im travelling", "im traveling", "travelling today", "on the road"),
@@ -54,14 +66,18 @@ PHRASES: Final[Mapping[Phrase, tuple[str, ...]]] = {
 
 _BY_WORDS: Final = {words: phrase for phrase, all_words in PHRASES.items() for words in all_words}
 
-COMMANDS: Final[Mapping[str, str]] = {
-    "/begin": "starting now",
-    "/next": "what's next?",
-    "/done": "that's me done",
-    "/swap": "can I swap this one",
-    "/skip": "skip this one",
+COMMANDS: Final[Mapping[str, tuple[str, str]]] = {
+    "/begin": ("starting now", "starting now"),
+    "/next": ("what's next?", "what's next?"),
+    "/done": ("that's me done", "that's me done"),
+    "/skip": ("skip", "skipping {rest} today"),
+    "/swap": ("swap", "what can I do instead of {rest}?"),
+    "swap": ("swap", "what can I do instead of {rest}?"),
 }
-"""What people look for in a menu, as the plain sentence that it stands for."""
+"""What people look for in a menu, as the plain sentence that it stands for: alone, and with words behind it."""
+
+_SWAP_FOR: Final = frozenset({"for", "with", "to", "and", "by"})
+"""With one of these in it, a swap names both exercises and is a sentence already."""
 
 NOISE_FROM: Final = 400
 """Characters from which a text without a single set is called noise rather than answered as talk. Choice of ours."""
@@ -83,10 +99,17 @@ def phrase_of(text: str) -> Phrase | None:
 def command_as_sentence(text: str) -> str:
     """A menu's word as the sentence that it stands for, with what follows it; any other text as it is."""
     head, _, rest = text.strip().partition(" ")
-    head = head.split("@")[0].casefold()
-    if head not in COMMANDS:
+    alone_and_more = COMMANDS.get(head.split("@")[0].casefold())
+    if alone_and_more is None or _SWAP_FOR & set(rest.casefold().split()):
         return text
-    return f"{COMMANDS[head].removesuffix(' this one')} {rest}" if rest else COMMANDS[head]
+    alone, more = alone_and_more
+    return more.replace("{rest}", rest.strip().rstrip("?!. ")) if rest.strip() else alone
+
+
+def is_unlikely(text: str, unit: Unit) -> bool:
+    """A number in the text is past what anyone lifts, whatever it counts."""
+    most = from_kg(BOUNDS["most_total_kg"].value, unit)
+    return any(float(figure) > most for figure in re.findall(r"\d+", text))
 
 
 def shape_of(text: str) -> Shape:
@@ -95,7 +118,9 @@ def shape_of(text: str) -> Shape:
     if not text.strip():
         return "empty"
     if not letters:
-        return "emoji" if not any(char.isdigit() for char in text) else "noise"
+        if any(char.isdigit() for char in text):
+            return "noise"
+        return "emoji" if any(unicodedata.category(char) == "So" for char in text) else "marks"
     latin = sum("LATIN" in unicodedata.name(char, "") for char in letters[:NOISE_FROM])
     if latin * 2 < len(letters[:NOISE_FROM]):
         return "script"

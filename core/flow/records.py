@@ -8,7 +8,7 @@ from typing import Final
 from core.evidence.body import row_of
 from core.flow import day
 from core.flow.scene import Scene
-from core.flow.targets import opened, praised
+from core.flow.targets import opened, praised, settled
 from core.model.acts import AsPlanned, SetAct
 from core.model.facts import Fact, Recorded, Told
 from core.model.outcome import AgendaChange
@@ -38,6 +38,8 @@ def _kept(scene: Scene, exercise: str, some: Sequence[SetAct], on: date) -> Scen
         scene = scene.plans(AgendaChange("recap", on, scene.now + SILENCE))
     for one in some:
         scene = scene.keeps(replace(one, day=0), on)
+    if on == scene.on:
+        scene = settled(scene, exercise)
     return scene.plans(AgendaChange("missed", on, None))
 
 
@@ -64,14 +66,15 @@ def _one_as_planned(scene: Scene, exercise: str) -> tuple[Scene, Fact | None]:
     asked = target.sets[len(working_sets(scene.done(exercise))) :] if target else ()
     if not asked:
         return scene, None
-    if any(_load_unknown(one) for one in asked):
+    if any(load_unknown(one) for one in asked):
         return scene, Told("as_planned.no_load", (("exercise", exercise),))
     some = tuple(as_done(exercise, one) for one in asked)
     scene = _kept(scene, exercise, some, scene.on)
     return scene, Recorded(exercise, some, scene.on, planned=True)
 
 
-def _load_unknown(one: TargetSet) -> bool:
+def load_unknown(one: TargetSet) -> bool:
+    """Nothing says which load it would be."""
     return one.load is None or (one.load.kg is None and one.load.kind != "band" and one.load.label is None)
 
 

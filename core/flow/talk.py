@@ -6,14 +6,17 @@ from typing import Final
 
 from core.evidence.sources import SOURCES
 from core.flow import calendar, course, day, mends
-from core.flow.phrases import Phrase, phrase_of, shape_of
+from core.flow.phrases import Phrase, is_unlikely, phrase_of, shape_of
+from core.flow.records import as_done, load_unknown
 from core.flow.scene import Scene
-from core.flow.targets import opened
-from core.model.acts import SetAct, Span
+from core.flow.targets import opened, still_to_do
+from core.flow.work import work
+from core.model.acts import Begin, Finish, SetAct, Skip, Span, Swap
 from core.model.book import Pending
-from core.model.facts import Asked, Erased, Held, Noted, Told, Where
+from core.model.facts import Asked, DoneAsked, Erased, Held, Noted, Told, Where
 from core.model.reading import Ask
 from core.model.target import Reason
+from core.model.working import working_sets
 
 _PLAIN: Final[Mapping[Phrase, str]] = {
     "start": "start",
@@ -25,10 +28,14 @@ _PLAIN: Final[Mapping[Phrase, str]] = {
 }
 
 
-def phrase(scene: Scene, text: str) -> Scene | None:
-    """The answer to an everyday phrase, if the message is one."""
+_FIRST: Final = frozenset({"undo"})
+"""Phrases that mean the last message, not the last set, whatever the reader makes of them."""
+
+
+def phrase(scene: Scene, text: str, *, heard: bool) -> Scene | None:
+    """The answer to an everyday phrase, if the message is one. ``heard``: the reader found acts in it, which count."""
     said = phrase_of(text)
-    if said is None:
+    if said is None or scene.gone or (heard and said not in _FIRST):
         return None
     if said in _PLAIN:
         return scene.says(Told(_PLAIN[said]))
@@ -74,6 +81,23 @@ def _explained(scene: Scene, reason: Reason) -> Told:
     return Told("why.source", (("text", reason.text), ("source", "; ".join(titles))))
 
 
+def _done(scene: Scene) -> Scene:
+    """ "Done" closes the session when nothing is left; with sets to go it may be the set, so it is asked."""
+    exercise = day.now_on(scene.book, scene.on)
+    begun = bool(day.sets_on(scene.book, scene.on))
+    if scene.book.hold or exercise is None or not day.places(scene.book, scene.on):
+        return work(scene, (Finish(),)) if begun else scene.says(Told("fine"))
+    scene = opened(scene, exercise)
+    done = scene.done(exercise)
+    advice = scene.adviser.today(scene.book, scene.on, exercise, done)
+    if not advice.sets or day.is_complete(scene.book, scene.on, exercise):
+        return work(scene, (Finish(),))
+    left = still_to_do(scene, exercise, advice)
+    number = len(working_sets(done)) + 1
+    act = None if load_unknown(left[0]) else as_done(exercise, left[0])
+    return scene.says(DoneAsked(act, number, number + len(left) - 1))
+
+
 def _well_again(scene: Scene) -> Scene:
     if scene.book.hold is None:
         return scene.says(Told("fine"))
@@ -82,6 +106,10 @@ def _well_again(scene: Scene) -> Scene:
 
 _ANSWERS: Final[Mapping[Phrase, Callable[[Scene], Scene]]] = {
     "undo": _undo,
+    "begin": lambda scene: work(scene, (Begin(),)),
+    "skip": lambda scene: work(scene, (Skip(),)),
+    "swap": lambda scene: work(scene, (Swap(),)),
+    "done": _done,
     "where": where,
     "why": _why,
     "well_again": _well_again,
@@ -98,17 +126,17 @@ def noted(scene: Scene, text: str, gone: tuple[SetAct, ...]) -> Scene:
     if gone:
         return with_note(scene.says(Told("edit.nothing"), Erased(gone)), text)
     shape = shape_of(text)
-    if shape in ("empty", "emoji"):
-        return scene.says(Told(shape))
+    if shape in ("empty", "emoji", "marks"):
+        return scene.says(Told("noise" if shape == "marks" else shape))
     if shape in ("script", "noise"):
         return with_note(scene.says(Told(shape)), text)
     return with_note(scene.says(Noted((text,), beside=False)), text)
 
 
 def words_at(text: str, spans: tuple[Span, ...]) -> tuple[str, ...]:
-    """The words that were not understood."""
+    """The words that were not understood. One stray word says nothing; the message itself is kept whole anyway."""
     found = (text[start:end].strip(" ,;.\n") for start, end in spans)
-    return tuple(words for words in found if any(char.isalnum() for char in words))
+    return tuple(words for words in found if len(words.split()) > 1 or any(char.isdigit() for char in words))
 
 
 def open_question(scene: Scene) -> Pending | None:
@@ -132,8 +160,15 @@ def closes(scene: Scene) -> Scene:
 def asks(scene: Scene, ask: Ask) -> Scene:
     """With a question put. What an older one was about is kept for the coach."""
     old = open_question(scene)
-    scene = with_note(scene, old.said) if old and old.said and old.message != scene.came else scene
-    return scene.says(Asked(ask))
+    if old and old.said and old.message != scene.came:
+        scene = beside(scene, (old.said,))
+    return scene.says(Asked(ask, unlikely=not ask.options and is_unlikely(scene.words, scene.book.lifter.unit)))
+
+
+def asks_again(scene: Scene) -> Scene:
+    """The open question put once more, because the answer was none of those offered."""
+    pending = open_question(scene)
+    return scene.says(Asked(pending.ask, again=True)) if pending else scene
 
 
 def old_button(scene: Scene) -> Scene:

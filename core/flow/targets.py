@@ -1,6 +1,7 @@
 """Targets put in force for a day, and the next set announced. It may not know how advice is made."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import Final
 
@@ -34,10 +35,25 @@ def renewed(scene: Scene, exercises: Iterable[str]) -> Scene:
     """The targets of these exercises made anew, as after an ache."""
     for exercise in exercises:
         advice = scene.adviser.today(scene.book, scene.on, exercise, ())
-        target = Target(advice.way, advice.sets)
+        target = _with_load_done(Target(advice.way, advice.sets), scene.done(exercise))
         if target != scene.book.targets.get(exercise):
             scene = scene.gives(exercise, target)
     return scene
+
+
+def settled(scene: Scene, exercise: str) -> Scene:
+    """A first target is a guess of ours: the load that the first set was done with takes its place."""
+    target = scene.book.targets.get(exercise)
+    if target is None or (after := _with_load_done(target, scene.done(exercise))) == target:
+        return scene
+    return scene.gives(exercise, after)
+
+
+def _with_load_done(target: Target, done: tuple[SetAct, ...]) -> Target:
+    work = working_sets(done)
+    if target.way != "first" or not work or work[0].load is None:
+        return target
+    return replace(target, sets=tuple(replace(one, load=work[0].load) for one in target.sets))
 
 
 def announced(scene: Scene) -> Scene:
@@ -60,15 +76,39 @@ def _off(scene: Scene, exercise: str) -> bool:
 
 def _next_set(scene: Scene, exercise: str, advice: Advice) -> Scene:
     sets = scene.done(exercise)
-    done = len(working_sets(sets))
-    fresh = not sets
-    plates = scene.adviser.plates(scene.book.lifter, exercise, Target(advice.way, advice.sets))
+    left = still_to_do(scene, exercise, advice)
+    done, fresh = len(working_sets(sets)), not sets
+    plates = scene.adviser.plates(scene.book.lifter, exercise, Target(advice.way, left))
     note = next((p.note for p in day.places(scene.book, scene.on) if p.exercise == exercise), None) if fresh else None
-    step = advice.sets[0]
-    scene = scene.says(Upcoming(exercise, step, done + 1, done + len(advice.sets), fresh, plates, note))
-    if fresh or _differs(scene.book.targets.get(exercise), done, advice.sets):
+    last = day.last_set(scene.book, scene.on)
+    named = last is not None and isinstance(last.act, SetAct) and last.act.exercise != exercise
+    scene = scene.says(Upcoming(exercise, left[0], done + 1, done + len(left), fresh, named, plates, note))
+    if fresh or _moved(scene, exercise, left):
         scene = scene.says(Because(advice.why))
     return scene.says(*(Careful(text) for text in advice.cautions[:1])) if fresh and _unwarned(scene) else scene
+
+
+def still_to_do(scene: Scene, exercise: str, advice: Advice) -> tuple[TargetSet, ...]:
+    """The sets to go. A first load that was done as asked is the right one, so it stays for the day."""
+    target, done = scene.book.targets.get(exercise), working_sets(scene.done(exercise))
+    if advice.way != "first" or target is None or not done:
+        return advice.sets
+    asked = Target("first", target.sets[: len(done)])
+    return target.sets[len(done) :] if scene.adviser.met(done, asked) and target.sets[len(done) :] else advice.sets
+
+
+def _moved(scene: Scene, exercise: str, left: tuple[TargetSet, ...]) -> bool:
+    """The sets to go are others than the last set found in their place; that was told already otherwise."""
+    given, sets = scene.book.targets.get(exercise), scene.done(exercise)
+    done = len(working_sets(sets))
+    if given is not None and _asked_of(given.sets[done:]) == _asked_of(left):
+        return False
+    before = scene.adviser.today(scene.book, scene.on, exercise, sets[:-1])
+    return done <= 1 or _asked_of(before.sets[1:]) != _asked_of(left)
+
+
+def _asked_of(sets: tuple[TargetSet, ...]) -> list[tuple[object, ...]]:
+    return [(one.load, one.reps, one.tempo, one.range) for one in sets]
 
 
 def _unwarned(scene: Scene) -> bool:

@@ -66,6 +66,8 @@ class Upcoming:
     number: int
     of: int
     fresh: bool
+    named: bool = False
+    """Another exercise than the one just worked, so its name is said."""
     plates: tuple[float, ...] | None = None
     """One side of the bar, heaviest first, in the lifter's unit; None where no bar is loaded."""
     note: str | None = None
@@ -173,10 +175,23 @@ class EraseAsked:
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """A question of the reader's. ``again``: it was open already and is put once more."""
+    """A question of the reader's. ``again``: it was open already and is put once more.
+
+    ``unlikely``: a number in the words is past what anyone lifts.
+    """
 
     ask: Ask
     again: bool = False
+    unlikely: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class DoneAsked:
+    """ "Done" was said with sets still to go: this set as asked, or the whole session?"""
+
+    done: SetAct | None
+    number: int
+    of: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,11 +211,18 @@ class Ached:
 
 @dataclass(frozen=True, slots=True)
 class Eased:
-    """An exercise of today asks less since the ache (``sets`` empty: it is off today)."""
+    """An exercise of today asks less since the ache, or no more than it did."""
 
     exercise: str
     way: Verdict
     sets: tuple[TargetSet, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class OffToday:
+    """These exercises are not to be done today."""
+
+    exercises: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -288,6 +310,7 @@ class AlertAche:
     who: str
     ache: AcheAct
     eased: tuple[Eased, ...]
+    off: tuple[str, ...] = ()
 
 
 Alert = AlertAlarm | AlertAche
@@ -311,9 +334,11 @@ Fact = (
     | Offered
     | EraseAsked
     | Asked
+    | DoneAsked
     | Weighed
     | Ached
     | Eased
+    | OffToday
     | Alarmed
     | Held
     | Noted

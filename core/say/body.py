@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from typing import Any, Final
 
 from core.model.acts import AcheAct
-from core.model.facts import Ached, Alarmed, Eased, Held
+from core.model.facts import Ached, Alarmed, Eased, Held, OffToday
 from core.say import figures
 from core.say.render import Voice, capital
 
@@ -26,12 +26,16 @@ def _ached(voice: Voice, fact: Ached) -> list[str]:
 
 def _eased(voice: Voice, fact: Eased) -> list[str]:
     name = voice.heading(fact.exercise)
-    if fact.way != "ease" or not fact.sets:
-        return [voice.say(f"eased.{'stop' if not fact.sets else fact.way}", exercise=name)]
+    if fact.way == "hold" or not fact.sets:
+        return [voice.say("eased.hold", exercise=name)]
     first = fact.sets[0]
     heavy = figures.load(voice, fact.exercise, first.load)
     what = f"{len(fact.sets)} x {figures.asked(voice, fact.exercise, first, loaded=False)}"
     return [voice.say("eased.ease", exercise=name, what=voice.listed([part for part in (heavy, what) if part]))]
+
+
+def _off_today(voice: Voice, fact: OffToday) -> list[str]:
+    return [voice.say("off", list=voice.listed([voice.exercise(one) for one in fact.exercises]))]
 
 
 def _alarmed(voice: Voice, fact: Alarmed) -> list[str]:
@@ -46,6 +50,7 @@ def _held(voice: Voice, fact: Held) -> list[str]:
 SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
     Ached: _ached,
     Eased: _eased,
+    OffToday: _off_today,
     Alarmed: _alarmed,
     Held: _held,
 }

@@ -20,6 +20,7 @@ def _missed(voice: Voice, fact: Missed) -> list[str]:
 
 def _weekly(voice: Voice, fact: Weekly) -> list[str]:
     key = "week.head" if fact.planned else "week.head.unplanned"
+    key = key if fact.sets else "week.none"
     span = {"first": voice.date(fact.first), "last": voice.date(fact.last)}
     lines = [voice.say(key, **span, kept=fact.sessions, planned=fact.planned, sets=fact.sets)]
     if fact.steps:

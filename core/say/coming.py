@@ -18,10 +18,9 @@ def _upcoming(voice: Voice, fact: Upcoming) -> list[str]:
 
 def _following(voice: Voice, fact: Upcoming) -> str:
     what = figures.asked(voice, fact.exercise, fact.step)
-    if not fact.step.rest_s:
-        return voice.say("next.set.norest", n=fact.number, of=fact.of, what=what)
-    rest = voice.duration(fact.step.rest_s)
-    return voice.say("next.set", rest=rest, n=fact.number, of=fact.of, what=what)
+    key = f"next.set{'.named' if fact.named else ''}{'' if fact.step.rest_s else '.norest'}"
+    rest = voice.duration(fact.step.rest_s or 0)
+    return voice.say(key, rest=rest, exercise=voice.exercise(fact.exercise), n=fact.number, of=fact.of, what=what)
 
 
 def _fresh(voice: Voice, fact: Upcoming) -> str:

@@ -1,16 +1,20 @@
 """The door: facts in, one reply out. Chooses what is said and in which order; the words are wording's."""
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, replace
+from itertools import groupby
 from typing import Any, Final
 
-from core.model.acts import Erase, Swap
-from core.model.facts import Alert, AlertAche, AlertAlarm, Asked, Eased, EraseAsked, Fact, Offered, Upcoming
+from core.model.acts import Erase, Finish, SetAct, Swap
+from core.model.facts import Alert, AlertAche, AlertAlarm, Asked, DoneAsked, Eased, EraseAsked, Fact, Offered, Upcoming
 from core.model.reading import Ask, Option
 from core.say import body, clock, coming, figures, receipts, session, talk
 from core.say.render import Voice
 
-LABEL_FITS: Final = 28
+Question = Asked | Offered | EraseAsked | DoneAsked
+"""The facts that ask something."""
+
+LABEL_FITS: Final = 36
 """Characters that a button shows on a phone; longer answers are numbered in the text."""
 
 _SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
@@ -39,7 +43,7 @@ def compose(facts: Iterable[Fact], voice: Voice) -> Composed:
     lines: list[str] = []
     asked: Composed | None = None
     for fact in _without_echo(tuple(facts)):
-        if isinstance(fact, Asked | Offered | EraseAsked):
+        if isinstance(fact, Question):
             asked = question(fact, voice)
         else:
             lines += _SAID[type(fact)](voice, fact)
@@ -55,19 +59,48 @@ def _without_echo(facts: tuple[Fact, ...]) -> tuple[Fact, ...]:
     return tuple(fact for fact in facts if not (isinstance(fact, Eased) and fact.exercise in announced))
 
 
-def question(fact: Asked | Offered | EraseAsked, voice: Voice) -> Composed:
+def question(fact: Question, voice: Voice) -> Composed:
     """A question with its answers; long ones are numbered in the text and pressed by number."""
     words, ask = _QUESTIONS[type(fact)](voice, fact)
     labels = [option.label for option in ask.options]
-    if all(len(label) <= LABEL_FITS for label in labels):
+    if len(labels) == 1 or all(len(label) <= LABEL_FITS for label in labels):
         return Composed(words, ask if ask.options or isinstance(fact, Asked) else None, words, tuple(labels))
     rows = [voice.say("ask.option", n=n, label=label) for n, label in enumerate(labels, start=1)]
     return Composed("\n".join((words, *rows)), ask, words, tuple(str(n) for n in range(1, len(labels) + 1)))
 
 
 def _asked(voice: Voice, fact: Asked) -> tuple[str, Ask]:
-    words = voice.say(f"ask.{fact.ask.about}")
-    return (voice.say("ask.again", question=words) if fact.again else words), fact.ask
+    options = tuple(
+        option if option.label else replace(option, label=_label(voice, option)) for option in fact.ask.options
+    )
+    words = voice.say("ask.unlikely" if fact.unlikely else _question_key(fact.ask))
+    return (voice.say("ask.again", question=words) if fact.again else words), replace(fact.ask, options=options)
+
+
+def _question_key(ask: Ask) -> str:
+    """The words of a question: a single reading is asked to be confirmed."""
+    if not ask.options and ask.about == "numbers":
+        return "ask.numbers.open"
+    if len(ask.options) != 1 or ask.about in ("load", "reps", "exercise"):
+        return f"ask.{ask.about}"
+    return "ask.confirm" if ask.options[0].label else "ask.doubt"
+
+
+def _label(voice: Voice, option: Option) -> str:
+    """What an answer would record, where the reader gave it no words."""
+    if len(option.acts) == 1 and isinstance(option.acts[0], SetAct):
+        return figures.short(voice, option.acts[0])
+    sets = [act for act in option.acts if isinstance(act, SetAct)]
+    rows = [tuple(some) for _, some in groupby(sets, key=lambda act: act.exercise)]
+    return voice.listed([figures.brief(voice, row[0].exercise or "", row) for row in rows])
+
+
+def _done_asked(voice: Voice, fact: DoneAsked) -> tuple[str, Ask]:
+    whole = Option(voice.say("ask.done.session"), (Finish(),))
+    if fact.done is None:
+        return voice.say("ask.done.whole"), Ask("meaning", (whole, Option(voice.say("no"), ())))
+    one = Option(voice.say("ask.done.set", what=figures.short(voice, replace(fact.done, rest_s=None))), (fact.done,))
+    return voice.say("ask.done", n=fact.number, of=fact.of), Ask("meaning", (one, whole))
 
 
 def _offered(voice: Voice, fact: Offered) -> tuple[str, Ask]:
@@ -90,6 +123,7 @@ _QUESTIONS: Final[Mapping[type, Callable[[Voice, Any], tuple[str, Ask]]]] = {
     Asked: _asked,
     Offered: _offered,
     EraseAsked: _erase_asked,
+    DoneAsked: _done_asked,
 }
 
 
@@ -108,11 +142,10 @@ def _alert_ache(voice: Voice, fact: AlertAche) -> str:
     said = voice.say("alert.ache.unsaid") if level is None else voice.say("alert.ache.level", n=voice.number(level))
     lines = [voice.say("alert.ache", name=fact.who, where=body.place(voice, fact.ache), level=said)]
     eased = [voice.say(f"alert.eased.{one.way}", exercise=voice.exercise(one.exercise)) for one in fact.eased]
-    return "\n".join((*lines, *_changed(voice, eased)))
-
-
-def _changed(voice: Voice, eased: Sequence[str]) -> list[str]:
-    return [voice.say("alert.eased", list=voice.listed(list(eased)))] if eased else []
+    lines += [voice.say("alert.eased", list=voice.listed(eased))] if eased else []
+    off = [voice.exercise(one) for one in fact.off]
+    lines += [voice.say("alert.off", list=voice.listed(off))] if off else []
+    return "\n".join(lines)
 
 
 _ALERTS: Final[Mapping[type, Callable[[Voice, Any], str]]] = {AlertAlarm: _alert_alarm, AlertAche: _alert_ache}

@@ -12,8 +12,8 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.open.steps": "What counts: the exercises of your own plan done as asked. Weight on the bar doesn't.",
     "group.open.sessions": "What counts: the sessions of your own plan kept. Weight on the bar doesn't.",
     "group.open.points": (
-        "Points are out of a hundred of your own chances: two sessions a week or five, first month or tenth year, it "
-        "is the same race. An ache or a pause costs nothing."
+        "Points are of a hundred: what you made of your own chances. Two sessions a week or five, first month or tenth "
+        "year, it is the same race. An ache or a pause costs nothing."
     ),
     "group.open.shown": "Shown here: the name you choose, points, sessions kept, the trend. Nothing else.",
     "group.open.teams": 'Teams: {list}. Say which with your join, as in "join {team}".',

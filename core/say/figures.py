@@ -13,6 +13,7 @@ from core.model.working import count_of
 from core.say.render import Voice, capital
 
 BOTH_HANDS: Final = 2
+ONE_SIDED: Final = frozenset({"left", "right"})
 
 
 def load(voice: Voice, exercise: str, one: Load | None) -> str:
@@ -47,11 +48,17 @@ def counts(voice: Voice, sets: Sequence[SetAct]) -> str:
         return voice.say("count.none", len(sets), n=len(sets))
     unit = _unit(sets[0])
     texts = [voice.number(figure) for figure in figures if figure is not None]
+    if any(one.side in ONE_SIDED for one in sets):
+        return voice.listed([_sided(voice, one, text) for one, text in zip(sets, texts, strict=True)])
     if len(texts) == 1:
         return voice.say(f"count.{unit}", figures[0], n=texts[0])
     if len(set(texts)) == 1:
         return voice.say(f"count.sets.{unit}", sets=len(texts), n=texts[0])
     return voice.say(f"count.list.{unit}", list=voice.listed(texts))
+
+
+def _sided(voice: Voice, one: SetAct, text: str) -> str:
+    return text if one.side is None else voice.say("count.side", n=text, side=voice.say(f"set.side.{one.side}"))
 
 
 def summary(voice: Voice, exercise: str, sets: Sequence[SetAct]) -> str:
@@ -109,7 +116,7 @@ def said(voice: Voice, exercise: str, sets: Sequence[SetAct]) -> list[str]:
 
 def _said_of(voice: Voice, exercise: str, one: SetAct) -> list[str]:
     words: list[str] = []
-    if one.side is not None and one.side != row_of(exercise).default_side:
+    if one.side is not None and one.side != row_of(exercise).default_side and one.side not in ONE_SIDED:
         words.append(voice.say(f"set.side.{one.side}"))
     words += [voice.say(f"set.{flag}") for flag in ("warmup", "drop") if getattr(one, flag)]
     if one.partials:

@@ -12,7 +12,7 @@ QUOTED: Final = 120
 
 def _noted(voice: Voice, fact: Noted) -> list[str]:
     if not fact.beside:
-        return [voice.by_coach("noted.whole")]
+        return [voice.by_coach("noted.question" if fact.words[0].rstrip().endswith("?") else "noted.whole")]
     words = voice.listed([voice.say("quote", text=_cut(text)) for text in fact.words])
     return [voice.by_coach("noted", words=words)]
 

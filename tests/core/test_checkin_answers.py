@@ -192,7 +192,7 @@ def test_everyday_phrases_are_whole_messages(text: str, phrase: str | None) -> N
     [
         ("  \n", "empty"),
         ("💪🔥", "emoji"),
-        ("...", "emoji"),
+        ("...", "marks"),
         ("жим 60", "script"),
         ("深蹲", "script"),
         ("a" * 500, "noise"),
@@ -207,5 +207,7 @@ def test_what_cannot_be_read_has_a_shape(text: str, shape: str) -> None:
 def test_menu_words_are_sentences() -> None:
     assert command_as_sentence("/next") == "what's next?"
     assert command_as_sentence("/next@rung_bot") == "what's next?"
-    assert command_as_sentence("/skip curls") == "skip curls"
+    assert command_as_sentence("/skip curls") == "skipping curls today"
+    assert command_as_sentence("swap squats") == "what can I do instead of squats?"
+    assert command_as_sentence("swap squats for leg press") == "swap squats for leg press"
     assert command_as_sentence("60x8") == "60x8"

@@ -115,9 +115,26 @@ def test_every_way_has_its_praise(way: Way) -> None:
 
 @pytest.mark.parametrize("about", get_args(About))
 def test_every_question_has_its_words(about: About) -> None:
-    made = compose((Asked(Ask(about)),), KG)
+    two = Ask(about, (Option("this", ()), Option("that", ())))
+    made = compose((Asked(two),), KG)
     assert made.text.endswith(("?", ":"))
-    assert made.ask == Ask(about)
+    assert made.ask == two
+    alone = compose((Asked(Ask(about)),), KG)
+    assert alone.text
+    assert alone.ask == Ask(about)
+    assert alone.labels == ()
+
+
+def test_a_doubted_reading_is_asked_about_as_it_stands() -> None:
+    made = compose((Asked(Ask("meaning", (Option("", (squat(12, 90.0),)),))),), KG)
+    assert made.labels == ("90 kg for 12 reps",)
+    assert made.text == "That is far from what I know of this exercise. Is it right?"
+    assert "anyone lifts" in said(KG, Asked(Ask("load"), unlikely=True))
+
+
+def test_left_and_right_are_said_with_their_counts() -> None:
+    sets = tuple(SetAct("split-squat", Load("per_hand", 10.0), n, side=s) for n, s in ((10, "left"), (8, "right")))
+    assert said(KG, Recorded("split-squat", sets, MONDAY)) == "Split squat 2 x 10 kg: 10 left, 8 right."
 
 
 # Receipts
@@ -279,9 +296,9 @@ def test_erasing_much_asks_first() -> None:
 
 def test_the_coach_hears_in_one_or_two_lines() -> None:
     ache = AcheAct("lower-back", None, 5.0)
-    eased = (Eased(SQUAT, "ease", ()), Eased("leg-press", "stop", ()))
-    assert alert(AlertAche("Tomas", ache, eased), KG) == (
-        "Tomas: lower back, 5 of 10.\nChanged today: goblet squat eased, leg press off."
+    eased = (Eased(SQUAT, "ease", ()),)
+    assert alert(AlertAche("Tomas", ache, eased, ("leg-press",)), KG) == (
+        "Tomas: lower back, 5 of 10.\nChanged today: goblet squat eased.\nOff today: leg press."
     )
     assert alert(AlertAche("Tomas", AcheAct("knee", "both"), ()), KG) == "Tomas: both sides, knee, level unsaid."
     told = alert(AlertAlarm("Tomas", "chest", "tight chest {braces} on set 3"), KG)
