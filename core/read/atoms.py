@@ -90,6 +90,11 @@ class Atomiser:
                     i += 1
         return out
 
+    def _counted_next(self, i: int) -> bool:
+        """Whether a count or a load comes right behind a small word."""
+        j = self._s.skip(i + 1, "ARTICLE", "ABOUT", "FILLER")
+        return self._s.is_(j, "NUM", "LOADQ", "PLATE", "EMPTYBAR", "BAND", "COLOUR", "BODY", "IMPL")
+
     def _atom(self, i: int, last: int, before: list[Atom]) -> Atom | None:
         for recognise in _FORMERS:
             atom = recognise(self._s, i, before)
@@ -100,6 +105,8 @@ class Atomiser:
             return None
         for kind, link in _LINKS.items():
             if kind in lexeme.k:
+                if kind in ("ON", "WITH") and not self._counted_next(i):
+                    return None
                 strong = kind in ("NL", "STOP", "THEN", "BUT")
                 apart = link == "X" and not lexeme.glued and i + 1 < len(self._s) and self._s.all[i + 1].glued
                 return Atom(link, i, i, text="x" if apart else kind, strong=strong)
@@ -405,7 +412,7 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return Atom("NOT", i, i)
     for kind, atom in _PLAIN_ATOMS:
         if s.is_(i, kind):
-            return Atom(atom, i, i, text=kind)
+            return Atom(atom, i, i, text=s.all[i].text if kind == "SAME" else kind)
     return None
 
 

@@ -40,7 +40,7 @@ def attach(parsed: Parsed, sets: Sets, row: Exercise) -> list[SetAct]:
             _remark(parsed, placed, sets)
     _sides(parsed, sets, row)
     _drops(parsed, sets)
-    return [act for group in sets for act in group]
+    return [replace(act, failed=True, rir=0.0) if act.reps == 0 else act for group in sets for act in group]
 
 
 def _home(sets: Sets, after: int) -> int:
@@ -120,6 +120,8 @@ def _failed(placed: Placed, sets: Sets) -> None:
     reps = act.reps
     if isinstance(missed, float) and act.reps is not None and missed - 1 < act.reps and len(sets[home]) == 1:
         reps = int(missed) - 1
+    if missed is None and reps == 1 and placed.after == home and not placed.apart:
+        reps = 0
     sets[home][-1] = replace(act, failed=True, rir=0.0, reps=reps)
 
 

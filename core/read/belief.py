@@ -20,11 +20,13 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     chat = sum(s.all[i].has("CHAT") for first, last in stretch.ranges for i in range(first, last))
     if _cardio(s, stretch):
         return False
+    if not any(group.reps or group.like for group in groups) and (
+        not (known or stretch.mention) or _any_strange(s, stretch)
+    ):
+        return False
     if stretch.mention is None:
         name = strong and not chat and _unknown_name(s, groups[0])
         parsed.unknown_name = name
-        if not any(group.reps or group.like for group in groups) and not known:
-            return False
         if not strong:
             return known and not strange and not chat
         if known and not name:
@@ -75,6 +77,8 @@ def _strong(group: Group) -> bool:
         return False
     if group.chained and (group.load is not None or group.lead is not None or group.sets is not None):
         return True
+    if group.sets is not None:
+        return True
     return group.explicit or (group.load is not None and not group.bare) or group.behind is not None
 
 
@@ -87,6 +91,15 @@ def _strange(s: Stream, stretch: Stretch, groups: list[Group]) -> int:
         1
         for i in near & inside
         if s.all[i].has("WORD", "OTHER", "CHAT", "CLOCKTIME", "WEEKDAY", "LONG", "PCT") and i not in s.used
+    )
+
+
+def _any_strange(s: Stream, stretch: Stretch) -> bool:
+    """Whether any word of the stretch is none of the trade's."""
+    return any(
+        s.all[i].has("WORD", "CHAT", "INJURYSIGN", "OTHER") and i not in s.used
+        for first, last in stretch.ranges
+        for i in range(first, last)
     )
 
 

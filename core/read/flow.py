@@ -119,7 +119,15 @@ class Flow:
             return False
         first, last = min(at, i), max(at, i)
         self._add(Bodyweight(kg, s.span(first, last)), first, last)
+        end = clause.last
+        while end < len(s) and not s.all[end].has("NL", "STOP", "EX") and self._parenthesis(clause, end):
+            end += 1
+        s.use(range(clause.first, end))
         return True
+
+    def _parenthesis(self, clause: Clause, end: int) -> bool:
+        """A remark in brackets behind the weight, such as the change since last time."""
+        return self._s.all[clause.last].has("OPEN") and end - clause.last < 8
 
     # swap
 
@@ -149,9 +157,19 @@ class Flow:
                 self._swapped(None, after[0], at)
                 return True
         if ("INSTEADALONE" in spots or "SUBIN" in spots) and names:
-            self._swapped(None, names[-1], spots.get("INSTEADALONE", spots.get("SUBIN", names[-1])))
+            self._swapped(
+                self._dropped_before(clause), names[-1], spots.get("INSTEADALONE", spots.get("SUBIN", names[-1]))
+            )
             return True
         return False
+
+    def _dropped_before(self, clause: Clause) -> int | None:
+        """'pull-ups no, today neutral grip instead': the name turned down in the clause before."""
+        s = self._s
+        i = clause.first - 2
+        if i < 1 or not s.is_(clause.first - 1, "COMMA", "DASH") or not s.is_(i, "NEG"):
+            return None
+        return i - 1 if s.is_(i - 1, "EX") else None
 
     def _swapped(self, old: int | None, to: int, at: int) -> None:
         s = self._s
@@ -183,7 +201,9 @@ class Flow:
             return False
         if names and names[0] < at and s.all[at].text in ("instead", "something else") and clause.asked:
             return False
-        if not names and s.all[at].text not in _ASKS_ALONE:
+        if not names and (
+            s.all[at].text not in _ASKS_ALONE or (s.all[at].text in ("instead", "swap") and not clause.asked)
+        ):
             return False
         first = min([at, *names])
         last = max([at, *names])
@@ -237,7 +257,7 @@ class Flow:
         follow = s.all[at + 1].text if at + 1 < clause.last else ""
         if follow in ("time", "week", "session", "month", "year", "workout", "for", "set", "block", "monday"):
             return False
-        if s.all[at].text in _BARE_NEXT or self._names(clause):
+        if s.all[at].text in _BARE_NEXT:
             others = [i for i in range(clause.first, clause.last) if i != at and s.all[i].has("WORD", "EX")]
             if others:
                 return False

@@ -67,6 +67,8 @@ class Grammar:
             self._out.groups[-1].load = atom.load
             self._out.groups[-1].last = atom.last
             self._i += 1
+        elif kind == "SAME" and atom.text == "again" and self._told_just_now():
+            self._i += 1
         elif kind in ("SAME", "SAMEREPS", "MORE", "DELTA", "UPTO"):
             self._sameness(atom)
         elif kind == "X" and self._kind(self._i + 1) in ("N", "R", "S", "H", "D"):
@@ -79,6 +81,11 @@ class Grammar:
             self._i = self._past_count(self._i + 1)
         else:
             self._word(atom)
+
+    def _told_just_now(self) -> bool:
+        """'8 again': the count is said, so 'again' adds nothing."""
+        before = self._a[self._i - 1].kind if self._i else ""
+        return before in _COUNTS and bool(self._out.groups) and self._kind(self._i + 1) not in (*_COUNTS, "FOR", "AT")
 
     def _hangs_on(self) -> bool:
         """40s +10kg: a signed load right behind counts that have none."""
@@ -248,6 +255,9 @@ class Grammar:
             self._i += 1
             self._counts(chained=True)
             return
+        if follow.kind == "S":
+            self._i += 1
+            return
         group = groups[-1]
         if group.sets is None and group.reps and follow.value <= MOST_SETS and not self._apart_line():
             group.sets = follow.value
@@ -403,6 +413,7 @@ class Grammar:
 
     def _append(self, group: Group, atom: Atom) -> None:
         rep = Rep(atom.value, "R" if atom.kind == "N" else atom.kind, self._side, plural=atom.plural)
+        rep.explicit = atom.kind == "R"
         self._side = None
         group.most_later = max(group.most_later, rep.n) if group.reps else 0.0
         group.most = max(group.most, rep.n)
@@ -418,11 +429,26 @@ class Grammar:
             rep.parts.append(self._a[self._i + 1].value)
             group.last = self._a[self._i + 1].last
             self._i += 2
-        if rep.side is None and self._kind(self._i) == "SIDE" and self._a[self._i].text in ("LEFT", "RIGHT"):
-            if self._kind(self._i + 1) not in (*_COUNTS, "L"):
-                rep.side = self._a[self._i].text.lower()
-                group.last = self._a[self._i].last
-                self._i += 1
+        if rep.side is None and self._trailing_side():
+            rep.side = self._a[self._i].text.lower()
+            group.last = self._a[self._i].last
+            self._i += 1
+
+    def _trailing_side(self) -> bool:
+        """Whether the side right here belongs to the count before it: 8 left 9 right, but not 14s left 8 right 7."""
+        j = self._i
+        if self._kind(j) != "SIDE" or self._a[j].text not in ("LEFT", "RIGHT"):
+            return False
+        ends = "SIDE"
+        while True:
+            step = j + 1
+            while self._kind(step) == "SEP" and self._a[step].text in ("COMMA", "SLASH", "AND", "THEN", "DASH"):
+                step += 1
+            kind = self._kind(step)
+            if kind not in ("SIDE", *_COUNTS) or (kind == "SIDE") == (ends == "SIDE"):
+                break
+            ends, j = kind if kind == "SIDE" else "count", step
+        return ends == "SIDE"
 
     def _list(self, group: Group) -> None:
         """Further counts at the same load: 8,8,7 or 8 8 7 or 8/8/7."""
@@ -446,7 +472,7 @@ class Grammar:
             elif self._kind(j) == "PLUS":
                 gap = "PLUS"
                 j += 1
-            if gap in ("NL", "COLON", "THEN") and not self._same_kind_list(group, gap):
+            if gap in ("NL", "COLON", "THEN") and not self._same_kind_list(group, gap, j):
                 return
             side: str | None = None
             if (
@@ -462,7 +488,11 @@ class Grammar:
             self._i = j + 1
             self._append(group, self._a[j])
 
-    def _same_kind_list(self, group: Group, gap: str) -> bool:
+    def _same_kind_list(self, group: Group, gap: str, j: int) -> bool:
+        if gap == "THEN":
+            return (
+                not group.chained and self._kind(j) == "N" and self._kind(j + 1) in ("SEP", "", "M") and not self._drop
+            )
         if gap == "COLON":
             return group.bare and len(group.reps) == 1
         return gap == "NL" and (group.bare or group.load is not None) and not group.chained

@@ -19,6 +19,7 @@ class Rep:
     side: str | None = None
     parts: list[float] = field(default_factory=list)
     plural: bool = False
+    explicit: bool = False
 
 
 @dataclass(slots=True)

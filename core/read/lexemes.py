@@ -14,7 +14,7 @@ from core.read.words.languages import Language
 
 _MARKS: Final[dict[str, str]] = {
     ",": "COMMA", ";": "STOP", "!": "STOP", "?": "STOP", "/": "SLASH", ":": "COLON", "(": "OPEN", ")": "CLOSE",
-    ">": "ARROW", "~": "ABOUT", "=": "COLON", "|": "COMMA", "[": "OPEN", "]": "CLOSE", "✓": "TICK", "✗": "CROSS",
+    ">": "ARROW", "~": "ABOUT", "=": "COLON", "|": "COLON", "[": "OPEN", "]": "CLOSE", "✓": "TICK", "✗": "CROSS",
     "•": "BULLET", "·": "BULLET", "_": "BULLET",
 }  # fmt: skip
 _JOINING: Final = frozenset({"-", "/", "."})
@@ -237,7 +237,7 @@ def _is_decimal(out: list[Lexeme], i: int) -> bool:
         return fine
     if before is not None and before.has("COMMA", "SLASH"):
         return False
-    return fine and int(pair[0]) >= 10 and (after is None or after.has("NUM", "COLON"))
+    return fine and int(pair[0]) >= 10 and (after is None or after.has("NUM", "COLON", "DASH", "EX"))
 
 
 def _weigh_in(out: list[Lexeme], i: int) -> bool:

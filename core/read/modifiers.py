@@ -137,6 +137,8 @@ def _rest(s: Stream, i: int) -> Found:
     if s.is_(i, "NOREST"):
         j = s.skip(i + 1, "BETWEEN", "EACH", "ALL", "SETS")
         return Remark("rest_s", 0.0, i, j - 1, wide=_covers_all(s, i, j))
+    if s.is_(i, "REST") and (s.dur(i - 1) is not None or (s.is_(i - 1, "OF") and s.dur(i - 2) is not None)):
+        return None
     if s.is_(i, "REST"):
         j = s.skip(i + 1, "OF", "FOR", "BE", "ABOUT", "COLON", "BETWEEN", "DASH", "SETS", "ARTICLE", "AT", "REST")
         seconds = _rest_length(s, j)
@@ -254,6 +256,8 @@ def _tempo_phase(s: Stream, i: int) -> Found:
             else i + 1
         )
         seconds = s.dur(j)
+        if seconds is None and s.is_(i + 1, "IN", "FOR") and _phase_precedes(s, i) and (s.num(j) or 99) <= 10:
+            seconds = s.num(j)
         if seconds is None or seconds > LONGEST_PHASE or s.is_(j + 1, "REST", "BETWEEN", *_PHASES):
             return None
         if s.is_(i, "ECC", "CON") and s.all[i].text in ("down", "up", "lower", "ups") and s.is_(j + 1, "FOR"):
@@ -311,6 +315,14 @@ def _phase(s: Stream, i: int, seconds: float) -> tuple[float | None, ...]:
     return tuple(seconds if n == place else None for n in range(4))
 
 
+def _no_pause(s: Stream, i: int) -> Found:
+    return (
+        Remark("tempo", (None, 0.0, None, None), i, i)
+        if any(k in s.used and s.all[k].has("ECC", "CON") for k in range(i))
+        else None
+    )
+
+
 def _explode(s: Stream, i: int) -> Found:
     return Remark("tempo", (None, None, 0.0, None), i, i)
 
@@ -366,6 +378,8 @@ def _extent(s: Stream, i: int) -> Found:
 
 def _partials(s: Stream, i: int) -> Found:
     """Partial repetitions after the full ones: + 2 partials, then 3 half reps."""
+    if s.is_(i, "COMMA") and not s.is_(i - 1, "NUM", "REPQ"):
+        return None
     j = s.skip(i + 1, "ARTICLE", "ABOUT", "MORE", "AND", "PLUS")
     count = s.num(j)
     if count is None or count != int(count):
@@ -433,6 +447,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
     (("FAIL",), _fail),
     (("LEN", "DEFICIT", "RANGE"), _extent),
     (("FORMNOUN", "FORM", "GOODQ", "FAIRQ", "BADQ"), _form),
+    (("NOPAUSE",), _no_pause),
     (("EXPLODE",), _explode),
     (("WARMUP",), _warmup),
     (("RESTPAUSE",), _flag("restpause")),
@@ -445,7 +460,9 @@ def remarks(s: Stream) -> list[Remark]:
     out: list[Remark] = []
     spots = _spots(s)
     for kinds, recognise in RECOGNISERS:
-        places = spots.get(kinds[0], []) if len(kinds) == 1 else sorted({i for kind in kinds for i in spots.get(kind, ())})
+        places = (
+            spots.get(kinds[0], []) if len(kinds) == 1 else sorted({i for kind in kinds for i in spots.get(kind, ())})
+        )
         for i in places:
             if i in s.used:
                 continue

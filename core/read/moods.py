@@ -57,34 +57,78 @@ def _mark_asked(out: list[Clause]) -> None:
 def mark_undone(s: Stream) -> set[int]:
     """Indices of the lexemes whose counts were not done."""
     undone: set[int] = set()
-    carry = line_carry = False
+    carry = line_carry = theirs = False
     for before, clause in _pairs(clauses(s)):
-        if clause.opens_line and line_carry and not clause.blank_before:
-            carry = True
-        elif clause.opens:
-            carry = False
-        if clause.blank_before:
-            line_carry = False
         if clause.opens_line:
             line_carry = line_carry and not clause.blank_before
+            carry = line_carry
+        elif clause.opens:
+            carry = False
+        if clause.opens:
+            theirs = False
         first, last = clause.first, clause.last
         counts = [i for i in range(first, last) if _counts(s, i)]
+        theirs = _still_theirs(s, clause, counts, theirs=theirs)
         verdict = _verdict(s, clause, counts)
-        if verdict is not None:
-            undone.update(verdict)
-            whole = len(verdict) == last - first
-            carry = bool(verdict) and _carries(s, clause, whole=whole)
-            if not counts and _ends_line(s, last) and clause.opens_line and whole:
-                line_carry = True
-            elif not verdict:
-                carry = line_carry = False
-            if whole and _points_back(s, clause):
-                undone.update(range(first))
-            if whole and _tag(s, clause, counts) and before is not None and _find(s, before, "DONE") is None:
-                undone.update(range(before.first, before.last))
-        elif carry:
-            undone.update(range(first, last))
+        if theirs and counts and not verdict:
+            verdict = range(first, last)
+        if verdict is None:
+            if carry:
+                undone.update(range(first, last))
+            continue
+        undone.update(verdict)
+        whole = len(verdict) == last - first
+        carry = bool(verdict) and (not whole or not clause.asked)
+        if not verdict:
+            line_carry = False
+        elif (
+            whole
+            and not counts
+            and clause.opens_line
+            and _ends_line(s, last)
+            and _find(s, clause, "UNDONE") is not None
+        ):
+            line_carry = True
+        if whole:
+            _backwards(s, clause, before, counts, undone)
     return undone
+
+
+def _backwards(s: Stream, clause: Clause, before: Clause | None, counts: list[int], undone: set[int]) -> None:
+    """What a clause says of those before it: that was the plan; isn't it?"""
+    if any(s.all[i].has("UNDONEBACK") for i in range(clause.first, clause.last)):
+        undone.update(range(clause.first))
+    if before is not None and _tag(s, clause, counts) and _find(s, before, "DONE") is None:
+        undone.update(range(before.first, before.last))
+
+
+def _still_theirs(s: Stream, clause: Clause, counts: list[int], *, theirs: bool) -> bool:
+    """Whether the sentence still speaks of someone else: named before any count, until the lifter comes in."""
+    for i in range(clause.first, clause.last):
+        lexeme = s.all[i]
+        if lexeme.text in _SELF or lexeme.has("EX") or (counts and i >= counts[0] and not theirs):
+            if lexeme.text in _SELF:
+                return False
+            continue
+        if is_other(s, i) and not s.is_(i - 1, "WITH", "FOR") and not s.is_(i - 2, "WITH", "FOR"):
+            return True
+    return theirs
+
+
+_SELF: Final = frozenset({"i", "im", "ive", "we", "id", "ill"})
+
+
+def is_other(s: Stream, i: int) -> bool:
+    """Whether the lexeme names another person, and is not how the lifter calls the one written to."""
+    lexeme = s.all[i]
+    if "OTHER" not in lexeme.k or i in s.used:
+        return False
+    if lexeme.k["OTHER"] != "vocative":
+        return True
+    if i > 0 and s.all[i - 1].has("ARTICLE"):
+        return True
+    follow = s.skip(i + 1, "FILLER")
+    return (lexeme.text in ("buddy", "mate", "lad", "bloke") and s.is_(follow, "DONE")) or s.is_(i + 1, "IN", "AT")
 
 
 def _pairs(found: list[Clause]) -> Iterator[tuple[Clause | None, Clause]]:
@@ -105,6 +149,8 @@ _TAGS: Final = frozenset({"isnt it", "right", "correct", "yeah", "arent they", "
 
 
 def _counts(s: Stream, i: int) -> bool:
+    if s.all[i].text.isdigit() and len(s.all[i].text) == 4 and 1950 <= s.all[i].value <= 2050:
+        return False
     return s.all[i].has(*_COUNTING)
 
 
@@ -112,17 +158,6 @@ def _ends_line(s: Stream, i: int) -> bool:
     while i < len(s) and s.all[i].has("STOP", "COLON"):
         i += 1
     return i >= len(s) or s.all[i].has("NL")
-
-
-def _points_back(s: Stream, clause: Clause) -> bool:
-    return any(s.all[i].has("UNDONEBACK") for i in range(clause.first, clause.last))
-
-
-def _carries(s: Stream, clause: Clause, *, whole: bool) -> bool:
-    """A question mark at the clause's own end closes with it; a wish runs on through the sentence."""
-    if not whole:
-        return True
-    return not clause.asked
 
 
 def _find(s: Stream, clause: Clause, *kinds: str) -> int | None:
@@ -212,7 +247,7 @@ def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
         return range(compared, last)
     past = _find(s, clause, "PASTTIME")
     year = _year_at(s, clause)
-    if year is not None and counts != [year]:
+    if year is not None and counts:
         return range(first, last)
     if past is not None and not any(s.all[i].has("SAME", "COMPARED") for i in range(first, past)):
         after = [i for i in counts if i > past]
@@ -220,30 +255,17 @@ def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     quoted = _find(s, clause, "QUOTED")
     if quoted is not None:
         return range(quoted, last) if any(i < quoted for i in counts) else range(first, last)
-    other = other_person(s, clause)
+    other = _other_person(s, clause)
     if other is not None and any(i > other for i in counts):
         return range(other, last)
     return None
 
 
-def other_person(s: Stream, clause: Clause) -> int | None:
-    """Where the clause turns to someone else, if it does."""
+def _other_person(s: Stream, clause: Clause) -> int | None:
+    """Where the clause turns to someone else, if the lifter does not come in."""
     for i in range(clause.first, clause.last):
-        lexeme = s.all[i]
-        if not lexeme.has("OTHER") or i in s.used:
-            continue
-        if lexeme.k["OTHER"] == "vocative" and not (i > clause.first and s.all[i - 1].has("ARTICLE")):
-            if lexeme.text not in ("buddy", "mate", "lad", "bloke") or not _acts(s, i, clause.last):
-                continue
-        if any(s.all[j].text in ("i", "im", "ive", "we") for j in range(clause.first, clause.last)):
-            continue
-        return i
+        if s.all[i].text in _SELF:
+            return None
+        if is_other(s, i):
+            return i
     return None
-
-
-def _acts(s: Stream, i: int, last: int) -> bool:
-    """Whether the person named does something: 'buddy just did'."""
-    j = i + 1
-    while j < last and s.all[j].has("FILLER"):
-        j += 1
-    return j < last and s.all[j].has("DONE")

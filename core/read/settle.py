@@ -228,6 +228,8 @@ class Settler:
     def _first_as_load(self, group: Group, first: Rep, rest: list[float], *, carried: bool) -> bool:
         if first.plural or first.n != int(first.n):
             return True
+        if not first.explicit and all(rep.explicit for rep in group.reps[1:]) and first.n > max(rest):
+            return True
         most = max(rest)
         ratio = first.n / most if most else 10.0
         apart = (

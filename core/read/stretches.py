@@ -64,10 +64,20 @@ def _cuts(s: Stream, i: int) -> bool:
     if lexeme.has(*_CUTS):
         return True
     if lexeme.has("SLASH", "PLUS"):
-        return i + 1 < len(s) and s.is_(i + 1, "EX")
+        return _parts_names(s, i, lexeme)
     if "COLON" in lexeme.k:
         return _heads(s, i)
     return "DASH" in lexeme.k and _spaced(s, i, lexeme)
+
+
+def _parts_names(s: Stream, i: int, lexeme: Lexeme) -> bool:
+    """A stroke or a plus between two exercises: a name on this side, and one soon on the other."""
+    if s.is_(i + 1, "EX"):
+        return True
+    if lexeme.glued or i + 1 >= len(s) or s.all[i + 1].glued:
+        return False
+    ahead = range(i + 1, min(i + 4, len(s)))
+    return any(s.is_(k, "EX") for k in ahead) and any(s.is_(k, "EX") for k in range(max(0, i - 8), i))
 
 
 def _heads(s: Stream, i: int) -> bool:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Final, Literal, cast
 
 from core.model.acts import AcheAct, Alarm, Sign
+from core.read.moods import is_other
 from core.read.stream import Stream
 
 WINDOW: Final = 7
@@ -106,14 +107,15 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
             continue
         inside = range(start, i)
         reports = any(
-            s.is_(j, "EX", "LOADQ", "X", "ERASE", "SKIP", "FINISH", "REPQ") and not s.all[j].has("PART") for j in inside
-        )
+            s.is_(j, "LOADQ", "X", "ERASE", "SKIP", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside
+        ) or (any(s.is_(j, "EX") for j in inside) and any(s.is_(j, "NUM", "DUR") for j in inside))
         if not reports and not (
             i <= at
             and any(s.is_(j, "NUM") for j in inside)
             and not any(s.all[j].has("WONTSETTLE", "DUR") for j in inside)
         ):
-            s.use(j for j in inside if not s.all[j].has("FINISH", "SKIP", "DAY"))
+            s.use(j for j in inside if not s.all[j].has("FINISH", "SKIP", "EX"))
+            s.use(j for j in inside if s.all[j].has("DAY") or (s.all[j].has("EX") and s.all[j].has("PART", "EMPTYBAR")))
         else:
             s.use(j for j in inside if s.all[j].has("LEFT", "RIGHT", "BOTH"))
         start = i + 1
@@ -167,6 +169,7 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
             found = _near(s, sign, spots.get(part, []), marks)
             if found is not None:
                 out.append((sign, *found))
+    out.extend(_joined_pains(s, spots))
     numb = [*spots.get("NERVESIGN", []), *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve")]
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
     if saddle is not None:
@@ -179,6 +182,25 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
     if bpm is not None:
         out.append(("heart", bpm, bpm))
     return out
+
+
+def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[tuple[Sign, int, int]]:
+    """Signs told by more than two words: an arm with the jaw; not being able to pass water."""
+    out: list[tuple[Sign, int, int]] = []
+    jaws = [i for i in spots.get("PART", []) if s.all[i].k["PART"] == "jaw"]
+    arms = [i for i in spots.get("LIMB", []) if "arm" in s.all[i].text]
+    if jaws and arms and (spots.get("PAIN") or spots.get("CHESTSIGN") or spots.get("NERVESIGN")):
+        out.append(("chest", min(jaws[0], arms[0]), max(jaws[0], arms[0])))
+    unable = [i for i in spots.get("NEG", []) if s.all[i].text in _UNABLE] + spots.get("UNABLE", [])
+    found = _near(
+        s, "bladder", unable, [i for i in spots.get("URINE", []) if s.all[i].text not in ("bowl", "toilet bowl")]
+    )
+    if found is not None and not spots.get("DARK"):
+        out.append(("bladder", *found))
+    return out
+
+
+_UNABLE: Final = frozenset({"cant", "couldnt", "havent", "hasnt"})
 
 
 def _fast_pulse(s: Stream, spots: dict[str, list[int]]) -> int | None:
@@ -209,8 +231,12 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
     sentence = _around(s, p)
     if sign == "heart":
         settles = any(s.all[i].has("WONTSETTLE") for i in sentence)
-        effort = any(s.all[i].has("EX") or s.all[i].text in ("after", "from", "set", "during") for i in sentence)
+        effort = any(
+            s.all[i].has("EX", "CARDIO") or s.all[i].text in ("after", "from", "set", "during") for i in sentence
+        )
         return word in _STRONG_HEART or settles or not effort
+    if sign == "nerve" and word in ("cant feel my", "cant feel") and part.endswith("s"):
+        return not any(s.all[i].text in ("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
     if sign == "nerve":
         single = not part.endswith("s") or part in ("pins",)
         return word not in _WEAK_NERVE or single
@@ -255,6 +281,10 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
         return True
     if any(s.all[i].has("WORRY") and s.all[i].k["WORRY"] == "before" for i in range(max(first, a - 6), a)):
         return True
+    if s.all[a].text in ("cant feel my", "couldnt feel my") and a == b:
+        follow = s.all[a + 1].text if a + 1 < last else ""
+        if follow.endswith("s") and any(s.all[i].text in ("haha", "lol", "leg", "jelly") for i in near):
+            return True
     if sign == "faint" and any(s.all[i].text in ("bed", "couch", "sofa", "netflix") for i in near):
         return True
     return _theirs(s, a) or any(
@@ -282,7 +312,7 @@ def _theirs(s: Stream, at: int) -> bool:
     i = at
     while i >= 0 and not s.all[i].has("STOP", "NL"):
         lexeme = s.all[i]
-        if lexeme.has("OTHER") and (lexeme.k["OTHER"] != "vocative" or (i > 0 and s.all[i - 1].has("ARTICLE"))):
+        if is_other(s, i) or (i in s.used and "OTHER" in lexeme.k and lexeme.k["OTHER"] != "vocative"):
             return i <= at
         if i < at and lexeme.text in _SELF:
             owner = i + 1 <= at and any(s.all[k].has("OTHER") for k in range(i + 1, min(i + 3, at + 1)))
@@ -410,7 +440,8 @@ def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left"
         lexeme = s.all[i]
         if lexeme.has("BOTH"):
             return "both", [i]
-        if lexeme.has("LEFT", "RIGHT") and lexeme.text not in ("r", "l") and not s.is_(i - 1, "NUM"):
+        short = lexeme.text in ("r", "l") and i + 1 != p
+        if lexeme.has("LEFT", "RIGHT") and not short and not s.is_(i - 1, "NUM"):
             return ("left" if lexeme.has("LEFT") else "right"), [i]
     return None, []
 

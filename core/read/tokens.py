@@ -11,6 +11,7 @@ _CROSSES: Final = "✗✘❌☐⬜❎◻"
 _QUOTES: Final = {"’": "'", "‘": "'", "`": "'", "´": "'", "“": '"', "”": '"', "„": '"', "«": '"', "»": '"'}
 _ARROWS: Final = {"→": ">", "➡": ">", "➔": ">", "⇒": ">", "›": ">"}
 _FRACTIONS: Final = {"½": ".5", "¼": ".25", "¾": ".75"}
+_LAUGHTER: Final = "😂🤣😹😆"
 _FOLD: Final = (
     dict.fromkeys(_DASHES, "-")
     | dict.fromkeys(_TIMES, "x")
@@ -64,6 +65,8 @@ def _fold_rare(char: str, after_digit: bool) -> str:
     known = _FOLD.get(char)
     if known is not None:
         return known
+    if char in _LAUGHTER:
+        return " haha "
     if char in _FRACTIONS:
         return _FRACTIONS[char] if after_digit else " half "
     category = unicodedata.category(char)

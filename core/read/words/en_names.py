@@ -195,6 +195,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "guillotine": "guillotine",
     "windmill": "windmill, windmills",
     "halo": "halo, halos",
+    "odd": "muscle, spoto, larsen, anderson, snatch grip, hatfield, yates, kroc, gorilla, renegade, bradford, cuban, tate, jm, california, waiter, waiters, bayesian, zottman, z, kang, heel elevated, cyclist, sots, bamboo, viking, rack, behind the neck, btn, reeves, bottoms up, svend, guillotine, hex, croc, helms, kelso, krok, plyo, clapping, clap, archer, ring, typewriter, commando, scap, scapular, l sit, towel, frog, banded, chain, block, paused deficit, hatfield, good girl, shrimp, crossbody, cross body, waiter",
 }
 """A word of a name and how people write it. What several concepts share is settled by the longest known name."""
 
@@ -225,7 +226,7 @@ EXERCISES: Final[dict[str, str]] = {
     "handstand-push-up": "handstand pushup, hspu, handstand press",
     "pull-up": "pullup [bodyweight] [widegrip]",
     "chin-up": "chinup [bodyweight]",
-    "neutral-grip-pull-up": "neutral pullup, neutral chinup, neutral pull",
+    "neutral-grip-pull-up": "neutral pullup, neutral chinup, neutral pull, neutral",
     "lat-pulldown": "pulldown, lat pulldown [cable] [machine] [widegrip], lat pull, widegrip pulldown, cable pulldown, machine pulldown",  # noqa: E501
     "close-grip-pulldown": "closegrip pulldown [lat] [cable], closegrip lat pull",
     "straight-arm-pulldown": "straightarm pulldown [cable] [lat], straightarm lat pull, straightarm pushdown",
@@ -377,6 +378,7 @@ FAMILIES: Final[tuple[tuple[str, str], ...]] = (
 """A name that fits several exercises: the setting says which, or the lifter is asked."""
 
 LACKING: Final[str] = (
+    "odd press, odd bench, odd bench press, odd row, odd dumbbell row, odd curl, odd dumbbell curl, odd hammer curl, odd squat, odd deadlift, odd snatch, odd clean, odd raise, odd shoulder press, odd extension, odd pushup, odd pullup, odd dip, odd pulldown, odd shrug, odd lunge, odd swing, odd pullover, odd power clean, odd romanian deadlift, odd rdl, "
     "decline bench [press] [barbell], decline press [dumbbell], decline dumbbell press, decline, smith bench [press], smith squat, smith press, smith row,"  # noqa: E501
     " zercher squat, zercher, ssb squat, ssb, belt squat, sissy squat, cossack squat, cossack, arnold press, arnold, seal row,"
     " spider curl, drag curl, curtsy lunge, lateralmove, stifflegged deadlift, sldl, rack pull, pin press, pin squat,"
