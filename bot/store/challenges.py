@@ -111,10 +111,12 @@ def mark(conn: Connection, key: int, **values: object) -> None:
     conn.execute(update(challenge).where(challenge.c.id == key).values(**values))
 
 
-def groups_of(conn: Connection, coach: int) -> list[tuple[int, str]]:
-    """The open chats of a coach's groups, with the groups' names."""
+def groups_of(conn: Connection, coach: int, channel: str) -> list[tuple[int, str]]:
+    """The open chats of a coach's groups in a channel, with the groups' names."""
     query = select(chat.c.id, crew.c.name).join(crew, crew.c.id == chat.c.crew)
-    rows = conn.execute(query.where(crew.c.coach == coach, chat.c.active == 1).order_by(chat.c.id))
+    rows = conn.execute(
+        query.where(crew.c.coach == coach, chat.c.channel == channel, chat.c.active == 1).order_by(chat.c.id)
+    )
     return [(row.id, row.name) for row in rows]
 
 
