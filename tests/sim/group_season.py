@@ -1,0 +1,184 @@
+"""``python -m tests.sim.group_season``: the demo group's season through the real pass, its posts as members see them.
+
+Twelve members in four zones, two weeks before and six of challenge; one comes late, one leaves, one aches, one boasts.
+"""
+
+import asyncio
+import sys
+from dataclasses import dataclass, field, replace
+from datetime import UTC, date, datetime, time, timedelta
+from pathlib import Path
+from random import Random
+from tempfile import TemporaryDirectory
+from typing import Any, Final
+
+from bot.bootstrap import parts
+from bot.demo import life
+from bot.demo.gym import Gym, Invented, load_gym
+from bot.folding import FOLDING
+from bot.store import books, people, plans
+from core.model.book import Book
+from tests.bot.shell import CHANNEL, GROUP, INES, HandClock, Shell, shell
+
+MONDAY: Final = date(2026, 3, 2)
+WEEKS_BEFORE: Final = 2
+WEEKS: Final = 6
+FIRST_USER: Final = 1_000_001
+OTHERS: Final = ("Nuno", "Gerda", "Abel", "Wies", "Carla", "Finn")
+SHOWN: Final = ("Mi", "Big T", "R.", "Kettle", "Odd", "Sun", "Quay", "Gull", "Able", "Tide", "Crab", "Fin")
+LATE, LEAVES, HURT, BOASTS = 3, 6, 8, 10
+
+
+@dataclass
+class Season:
+    """The room, its people, and all that was said."""
+
+    room: Shell
+    gym: Gym
+    lifters: list[Invented]
+    chance: Random = field(default_factory=lambda: Random(7))
+    answered: int = 0
+    """How many of the coach's questions were answered."""
+
+    def user(self, number: int) -> int:
+        return FIRST_USER + number
+
+    async def in_group(self, user: int, text: str) -> None:
+        await self.room.say(user, text, chat=GROUP, private=False, title=self.gym.group)
+
+    def posts(self) -> list[tuple[str, bool]]:
+        """What the group saw, and whether it was written over an earlier post."""
+        return [(one.text, one.edits is not None) for one in self.room.wire.sent if one.chat == GROUP]
+
+
+def cast(gym: Gym) -> list[Invented]:
+    """The demo gym's people, and as many again with other names and other strength on the same plans."""
+    more = [
+        replace(
+            one,
+            profile=replace(one.profile, name=name),
+            strength={key: kg * factor for key, kg in one.strength.items()},
+        )
+        for one, name, factor in zip(gym.lifters, OTHERS, (0.8, 0.7, 1.2, 0.9, 1.3, 1.1), strict=True)
+    ]
+    return [*gym.lifters, *more]
+
+
+def _seed(conn: Any, season: Season) -> None:
+    began = datetime.combine(MONDAY - timedelta(weeks=WEEKS_BEFORE), time(0), tzinfo=UTC)
+    coach = people.add(conn, season.gym.coach.name, str(season.gym.coach.zone), began, coaches=True)
+    people.set_profile(conn, coach.id, season.gym.coach)
+    people.reach(conn, coach.id, CHANNEL, INES)
+    for number, one in enumerate(season.lifters):
+        person = people.add(conn, one.profile.name, str(one.profile.zone), began)
+        people.make_lifter(conn, person.id, coach.id, one.lifter)
+        people.set_profile(conn, person.id, one.profile)
+        plans.set_weekly(conn, person.id, one.plan)
+        people.reach(conn, person.id, CHANNEL, season.user(number))
+
+
+async def play(room: Shell) -> Season:
+    """The whole season."""
+    gym = load_gym(MONDAY)
+    season = Season(room, gym, cast(gym))
+    await room.store.write(lambda conn: _seed(conn, season))
+    first = MONDAY - timedelta(weeks=WEEKS_BEFORE)
+    for day in range(7 * (WEEKS_BEFORE + WEEKS) + 2):
+        await _day(season, first + timedelta(days=day))
+    return season
+
+
+async def _day(season: Season, on: date) -> None:
+    since = (on - MONDAY).days
+    for text, user, when in _said_in_group(season):
+        if when == since:
+            season.room.clock.at = datetime.combine(on, time(10, 20), tzinfo=UTC)
+            await season.in_group(user, text)
+    visits = []
+    for number, who in enumerate(season.lifters):
+        planned = who.plan.on(on.weekday())
+        if planned is not None:
+            visits.append((datetime.combine(on, planned.at, tzinfo=who.profile.zone).astimezone(UTC), number))
+    looks = [datetime.combine(on, time(hour), tzinfo=UTC) for hour in (8, 11, 16)]
+    for at, visitor in sorted([*visits, *((at, -1) for at in looks)]):
+        season.room.clock.at = at
+        if visitor >= 0:
+            await _visit(season, visitor, at, since)
+        await season.room.tick.once()
+        await season.room.settle()
+        await _coach_answers(season)
+
+
+def _said_in_group(season: Season) -> list[tuple[str, int, int]]:
+    """What is said in the group: words, by whom, days after the first Monday."""
+    said = [('challenge "Harbour spring" for 6 weeks from Monday, steps and sessions', INES, -3)]
+    joins = [(f"join as {name}", season.user(at), 15 if at == LATE else -2) for at, name in enumerate(SHOWN)]
+    return [*said, *joins, ("leave", season.user(LEAVES), 24), ("standings", season.user(0), 10)]
+
+
+async def _visit(season: Season, number: int, at: datetime, since: int) -> None:
+    """One session of one member, as they are."""
+    who, user = season.lifters[number], season.user(number)
+    boasts = number == BOASTS and since >= 7
+    if number == HURT and 14 <= since < 28:
+        if since < 18:
+            await season.room.say(user, "left knee hurts 6 of 10, lower back 6 of 10, right shoulder 6 of 10")
+        return
+    missed = season.chance.random() < 0.1
+    if missed and not boasts:
+        return
+    if boasts and missed:
+        await season.room.say(user, "as planned")
+        return
+    await season.room.say(user, "starting")
+    planned = who.plan.on(at.astimezone(who.profile.zone).weekday())
+    assert planned is not None
+    for turn, item in enumerate(planned.exercises, 1):
+        season.room.clock.at = at + timedelta(minutes=11 * turn)
+        book = await season.room.store.read(lambda conn: _book(conn, user, season.room.clock.at))
+        target = book.targets.get(item.exercise)
+        steps = target.sets if target is not None and target.sets else life.opening(item.aim, item.exercise)
+        done = life.train(who, item.exercise, steps, (WEEKS * 7 - since) / 7, season.chance)
+        if boasts:
+            done = [replace(one, count=round(one.count * 1.5) + 2) for one in done]
+        await season.room.say(user, life.text(who, item.exercise, done, season.chance))
+    await season.room.say(user, "done for today")
+
+
+def _book(conn: Any, user: int, at: datetime) -> Book:
+    person = people.by_user(conn, CHANNEL, user)
+    assert person is not None
+    return books.load(conn, person.id, at, FOLDING)
+
+
+async def _coach_answers(season: Season) -> None:
+    """The coach lets count what honest members told, and not what the boaster did."""
+    asked = [one for one in season.room.wire.sent if one.chat == INES and one.buttons and "Count it?" in one.text]
+    for one in asked[season.answered :]:
+        season.answered += 1
+        boast = SHOWN[BOASTS] in one.text
+        data = one.buttons[-1][1] if boast else one.buttons[-2][1]
+        raw = season.room.raw(kind="press", user=INES, chat=INES, data=data, message_id=1, token="t")
+        await season.room.hear(raw)
+
+
+async def season_in(folder: Path) -> Season:
+    """A season on a store in the folder, with the real core."""
+    async with shell(folder, clock=HandClock()) as room:
+        real = parts({CHANNEL: room.wire.open}, lambda code: f"/start={code}")
+        object.__setattr__(room.parts, "answer", real.answer)
+        object.__setattr__(room.parts, "remind", real.remind)
+        return await play(room)
+
+
+async def _main() -> None:
+    with TemporaryDirectory() as folder:
+        season = await season_in(Path(folder))
+    for text, over in season.posts():
+        sys.stdout.write(f"{'(the same message, written over)' if over else '-' * 40}\n{text}\n\n")
+    asked = [one.text for one in season.room.wire.sent if one.chat == INES and "Count it?" in one.text]
+    sys.stdout.write("The coach was asked:\n" + "\n".join(asked) + "\n")
+
+
+if __name__ == "__main__":
+    asyncio.run(_main())
