@@ -7,7 +7,7 @@ from typing import Final
 
 from rapidfuzz import fuzz
 
-_SURE: Final = 84.0
+_SURE: Final = 80.0
 """Likeness (0 to 100, rapidfuzz's ratio) from which a name with a slip is taken. Choice of ours."""
 _NEAR: Final = 60.0
 _APART: Final = 6.0

@@ -56,7 +56,7 @@ _SLOTS: Final[Mapping[str, str]] = {
 _SURE: Final = 0.75
 """Likeness (0 to 1, by slips) from which a word is taken for a word of orders. Choice of ours."""
 _LEAST_MENDED: Final = 3
-_WEAK: Final = frozenset({"hold", "free", "ask", "next_time", "week", "end", "ways", "no_heavier"})
+_WEAK: Final = frozenset({"hold", "free", "ask", "next_time", "see", "end", "ways", "no_heavier"})
 """Rows whose words are everyday ones ("hold on a second"): without a client's name they are no order."""
 
 
@@ -189,7 +189,7 @@ def _simple(part: _Part) -> Understood:
 def _about(part: _Part) -> Understood:
     if part.name == "old_plan" and "who" not in part.found.re.groupindex:
         return Lacking("old_plan_whose")
-    what = {"sheet_of": "sheet"}.get(part.name, part.name)
+    what = {"sheet_of": "sheet", "see": "week"}.get(part.name, part.name)
     return About(what, part.client())  # type: ignore[arg-type]  # the table names only these
 
 
@@ -319,7 +319,7 @@ def _hour(part: _Part) -> Understood:
 
 _MAKERS: Final[Mapping[str, Callable[[_Part], Understood]]] = {
     **dict.fromkeys(("clients", "attention", "weeks", "overview", "sheet", "help", "yes", "no"), _simple),
-    **dict.fromkeys(("plan", "week", "notes", "clear", "end", "old_plan", "sheet_of"), _about),
+    **dict.fromkeys(("plan", "week", "notes", "clear", "end", "old_plan", "sheet_of", "see"), _about),
     **dict.fromkeys(("invite", "cancel_invite"), _invite),
     **dict.fromkeys(("free", "ask", "hold"), _under),
     **dict.fromkeys(("hour", "week_hour"), _hour),

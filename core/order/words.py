@@ -59,7 +59,7 @@ PATTERNS: Final[tuple[tuple[str, str], ...]] = (
     ("week", r"(?:show\s+|see\s+)?(?:the\s+)?(?:week|summary)\s+(?:of|for)\s+<who>"),
     ("week", r"(?:show\s+|see\s+)?(?:how(?:'s| is)\s+)<who>(?:\s+doing)?"),
     ("week", r"(?:show\s+|see\s+)?<who>\s+week"),
-    ("week", r"(?:see|show)\s+<who>"),
+    ("see", r"(?:see|show)\s+<who>"),
     ("overview", r"(?:the\s+)?(?:overview|picture|chart|everyone at a glance)"),
     ("sheet_of", r"(?:spreadsheet|sheet|csv|table|export)\s+(?:of|for)\s+<who>"),
     ("sheet", r"(?:the\s+)?(?:spreadsheet|sheet|csv|table|export)(?:\s+please)?"),
