@@ -140,7 +140,9 @@ class Amender:
         """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""
         out: list[Clause] = []
         for clause in clauses(self._s):
-            if (
+            if out and not clause.opens and _turns_down(self._s, clause):
+                out[-1] = replace(out[-1], last=clause.last)
+            elif (
                 out
                 and not clause.opens
                 and (self._announces(out[-1]) or (self._announces(clause) and _set_numbers(self._s, out[-1])))
@@ -160,7 +162,7 @@ class Amender:
         )
 
     def _reports(self, clause: Clause) -> bool:
-        return any(self._s.is_(i, "NUM", "LOADQ", "REPN", "EX", "PLATE") for i in range(clause.first, clause.last))
+        return any(self._s.is_(i, "NUM", "LOADQ", "REPN") for i in range(clause.first, clause.last))
 
     def _clause(self, clause: Clause, follows: bool) -> list[Corrected]:
         s = self._s
@@ -298,6 +300,13 @@ class Amender:
                 change["hold_s"] = atom.value
             elif atom.kind == "D":
                 change["distance_m"] = atom.value
+            elif (
+                atom.kind == "L"
+                and atom.load is not None
+                and atom.load.way == "plates"
+                and not self._s.is_(atom.first, "NUM")
+            ):
+                continue
             elif atom.kind in ("L", "DELTA") and atom.load is not None and exercise in EXERCISES:
                 load = moved(atom.load, exercise or "", self._setting, last.load if last is not None else None)
                 if load is not None:
@@ -382,3 +391,10 @@ class Amender:
             for kind, field in fields.items():
                 if self._s.is_(i, kind):
                     change[field] = None
+
+
+def _turns_down(s: Stream, clause: Clause) -> bool:
+    """Whether the clause only turns down an old value: 'not 275'."""
+    return (
+        s.is_(clause.first, "NOTWORD") and s.is_(clause.first + 1, "NUM", "LOADQ") and clause.last - clause.first <= 3
+    )

@@ -380,6 +380,8 @@ def _moved(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     if not s.is_(i, "UP", "DOWN"):
         return None
     j = s.skip(i + 1, "ABOUT", "BY", "ARTICLE", "SAMELOAD", "LOADWORD", "X")
+    if s.is_(i, "DROP") and s.is_(j + 1, "COLON", "X", "FOR"):
+        return None
     if s.is_(j, "LOADQ", "NUM") and not s.all[j].has("SETQ", "TIMESQ") and not s.is_(j + 1, "X"):
         lexeme = s.all[j]
         sign = 1.0 if s.is_(i, "UP") else -1.0

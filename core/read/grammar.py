@@ -695,7 +695,23 @@ class Grammar:
             kind in _COUNTS and self._kind(i + 1) not in ("X", "FOR")
         )
 
+    def _split_loads(self) -> None:
+        """'225, missed, zero reps': a lone number, then counts said to be repetitions, is their load."""
+        groups = self._out.groups
+        n = 0
+        while n + 1 < len(groups):
+            first, then = groups[n], groups[n + 1]
+            lone = first.bare and len(first.reps) == 1 and first.sets is None and first.behind is None
+            if lone and then.explicit and then.load is None and not then.like and first.reps[0].n > then.most:
+                then.load = LoadSaid("plain", first.reps[0].n, plural=first.lead_plural)
+                then.first = first.first
+                del groups[n]
+                for placed in self._out.placed:
+                    placed.after -= placed.after > n
+            n += 1
+
     def _finish(self) -> None:
+        self._split_loads()
         said = self._take()
         groups = self._out.groups
         if said is None:

@@ -18,6 +18,8 @@ Meaning = tuple[str, object]
 
 LONG_WORD: Final = 8
 """Letters from which two slips are forgiven instead of one (common practice of spelling correction, no source)."""
+SHORTEST_PART: Final = 2
+"""Letters of the shortest word that a name written without spaces is cut into (abwheel)."""
 SHORTEST_MENDED: Final = 4
 """Words shorter than this are taken as typed: too many other words lie one slip away."""
 
@@ -76,7 +78,7 @@ def _words(phrase: str) -> list[str]:
 class Lexicon:
     """All tables of one language, indexed. Built once per language."""
 
-    __slots__ = ("_by_length", "_mend", "known", "names", "numerals", "phrases", "plain")
+    __slots__ = ("_by_length", "_mend", "_name_words", "known", "names", "numerals", "phrases", "plain")
 
     def __init__(
         self, numerals: Numerals, rows: Iterable[Rows], concepts: Mapping[str, str], plain: frozenset[str]
@@ -92,6 +94,7 @@ class Lexicon:
             for phrase in phrases.split(","):
                 self.names.add(phrase.strip(), ("NAME", concept))
         number_words = {*numerals.ones, *numerals.tens, *numerals.plurals, *numerals.whole, *numerals.hundred}
+        self._name_words = frozenset(word for word in _all_words(self.names) if len(word) >= SHORTEST_PART)
         self.known = frozenset(_all_words(self.phrases) | _all_words(self.names) | number_words)
         self.plain = plain
         by_length: dict[int, list[str]] = {}
@@ -107,6 +110,10 @@ class Lexicon:
         for token in tokens:
             if token.kind != "word" or token.text in self.known or token.text in self.plain:
                 out.append(token)
+                continue
+            owner = token.text.endswith("s") and token.end - token.start > len(token.text)
+            if owner and (token.text[:-1] in self.known or token.text[:-1] in self.plain):
+                out.append(token._replace(text=token.text[:-1]))
                 continue
             parts = self._mend(token.text, bool(out) and token.glued and out[-1].kind == "num")
             if parts == (token.text,):
@@ -126,15 +133,15 @@ class Lexicon:
 
     def _cut(self, word: str, after_number: bool) -> tuple[str, ...] | None:
         """A run of known words without spaces; behind a number short ones count too (kgx, minrest)."""
-        least = 1 if after_number else 2
+        known, least = (self.known, 1) if after_number else (self._name_words, SHORTEST_PART)
         for i in range(len(word) - least, least - 1, -1):
             left, right = word[:i], word[i:]
-            if left not in self.known:
+            if left not in known:
                 continue
-            if right in self.known and (after_number or len(word) > 5):
+            if right in known:
                 return left, right
             for j in range(1, len(right)) if after_number else ():
-                if right[:j] in self.known and right[j:] in self.known:
+                if right[:j] in known and right[j:] in known:
                     return left, right[:j], right[j:]
         return None
 
@@ -153,7 +160,7 @@ class Lexicon:
                     best.setdefault(slips, []).append(other)
         if not best:
             return None
-        nearest = best[min(best)]
+        nearest = sorted(best[min(best)], key=lambda one: (one not in self._name_words, -len(one)))
         stems = {one.rstrip("s") for one in nearest}
         return nearest[0] if len(stems) == 1 or len(word) > SHORTEST_MENDED else None
 

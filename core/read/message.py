@@ -117,6 +117,9 @@ class Message:
         """Rounds said once, before or behind several exercises, count for all of them."""
         counting = [parsed for _, parsed in parts if any(group.reps for group in parsed.groups)]
         rounds = next((parsed.rounds for _, parsed in parts if parsed.rounds), None)
+        if rounds is None and len(counting) > 1 and any(lexeme.has("ROUNDHEAD") for lexeme in self.stream.all):
+            behind = counting[-1].groups[-1].sets if counting[-1].groups else None
+            rounds = behind if all(group.sets is None for parsed in counting[:-1] for group in parsed.groups) else None
         if rounds is None or len(counting) < 2:
             return
         for parsed in counting:

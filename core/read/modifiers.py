@@ -253,7 +253,7 @@ def _tempo_phase(s: Stream, i: int) -> Found:
         j = (
             s.skip(i + 1, "FOR", "OF", "COLON", "ABOUT", "BE", "ARTICLE", "WITH", "COMMA")
             if not s.is_(i, "CON")
-            else i + 1
+            else s.skip(i + 1, "IN", "FOR")
         )
         seconds = s.dur(j)
         if seconds is None and s.is_(i + 1, "IN", "FOR") and _phase_precedes(s, i) and (s.num(j) or 99) <= 10:
@@ -307,7 +307,8 @@ def _phase_follows(s: Stream, i: int) -> bool:
 
 
 def _phase_precedes(s: Stream, i: int) -> bool:
-    return i >= 1 and any(i - 1 - k in s.used and s.all[i - 1 - k].has(*_PHASES) for k in range(3) if i - 1 - k >= 0)
+    """Whether another part of the repetition has been timed before."""
+    return any(k in s.used and s.all[k].has(*_PHASES) for k in range(max(0, i - 12), i))
 
 
 def _phase(s: Stream, i: int, seconds: float) -> tuple[float | None, ...]:
@@ -333,11 +334,12 @@ _VERDICTS: Final = {"GOODQ": "clean", "FAIRQ": "fair", "BADQ": "loose"}
 def _form(s: Stream, i: int) -> Found:
     if s.is_(i, "FORMNOUN"):
         j = s.skip(i + 1, "BE", "FILLER", "FEEL", "COLON", "ABOUT", "ON", "ALL", "LAST", "DASH", "ARTICLE")
+        last_only = any(s.all[k].has("LAST") for k in range(i, j))
         for kind, verdict in _VERDICTS.items():
             if s.is_(j, kind):
-                return Remark("form", _negated(s, j, verdict), i, j)
+                return Remark("form", _negated(s, j, verdict), i, j, last_only=last_only)
         if s.is_(j, "FORM"):
-            return Remark("form", _negated(s, j, str(s.all[j].k["FORM"])), i, j)
+            return Remark("form", _negated(s, j, str(s.all[j].k["FORM"])), i, j, last_only=last_only)
         return None
     if s.is_(i, "FORM"):
         end = i + 1 if s.is_(i + 1, "FORMNOUN") else i

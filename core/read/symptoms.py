@@ -107,14 +107,14 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
             continue
         inside = range(start, i)
         reports = any(
-            s.is_(j, "LOADQ", "X", "ERASE", "SKIP", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside
-        ) or (any(s.is_(j, "EX") for j in inside) and any(s.is_(j, "NUM", "DUR") for j in inside))
+            s.is_(j, "LOADQ", "X", "ERASE", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside
+        ) or (any(s.is_(j, "EX") for j in inside) and any(s.is_(j, "NUM", "DUR", "SKIP") for j in inside))
         if not reports and not (
             i <= at
             and any(s.is_(j, "NUM") for j in inside)
             and not any(s.all[j].has("WONTSETTLE", "DUR") for j in inside)
         ):
-            s.use(j for j in inside if not s.all[j].has("FINISH", "SKIP", "EX"))
+            s.use(j for j in inside if not s.all[j].has("FINISH", "EX"))
             s.use(j for j in inside if s.all[j].has("DAY") or (s.all[j].has("EX") and s.all[j].has("PART", "EMPTYBAR")))
         else:
             s.use(j for j in inside if s.all[j].has("LEFT", "RIGHT", "BOTH"))
@@ -122,7 +122,7 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
 
 
 _BODY_KINDS: Final = (
-    "ALARM", "PART", "LIMB", "CHESTPART", "HEARTPART", "BREATHPART", "URINE", "HEADACHE", "HEADPART", "CRUSHER",
+    "ALARM", "SADDLE", "FACE", "PART", "LIMB", "CHESTPART", "HEARTPART", "BREATHPART", "URINE", "HEADACHE", "HEADPART", "CRUSHER",
 )  # fmt: skip
 
 
@@ -310,10 +310,14 @@ _SELF: Final = frozenset({"i", "im", "ive", "my", "me", "id", "ill", "mine"})
 def _theirs(s: Stream, at: int) -> bool:
     """Whether the sign is told of someone else: the last person named before it in the sentence is not the lifter."""
     i = at
+    if " my " in f" {s.all[at].text} ":
+        return False
     while i >= 0 and not s.all[i].has("STOP", "NL"):
         lexeme = s.all[i]
         if is_other(s, i) or (i in s.used and "OTHER" in lexeme.k and lexeme.k["OTHER"] != "vocative"):
             return i <= at
+        if lexeme.has("THING") and at - i <= 3 and i < at:
+            return True
         if i < at and lexeme.text in _SELF:
             owner = i + 1 <= at and any(s.all[k].has("OTHER") for k in range(i + 1, min(i + 3, at + 1)))
             if not owner:

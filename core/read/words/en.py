@@ -63,6 +63,7 @@ COUNTS: Final[Rows] = (
     ("SETN", 2, "twice, both times, both sets, two times"),
     ("SETN", 3, "thrice"),
     ("TIMES", 0, "times, time"),
+    ("ROUNDHEAD", 0, "superset, supersetted, supersets, circuit, giant set, complex, ss, alternating, super set, supersetting, back and forth, emom, tri set, triset, super sets"),  # noqa: E501
     ("X", 0, "x, by, ex"),
     ("FOR", 0, "for, fo, 4r"),
     ("AT", 0, "@, at"),
@@ -124,7 +125,7 @@ EFFORTS: Final[Rows] = (
     ("ZERORIR", 0, "to failure, amrap, all out, nothing left, no gas left, failure, max effort, maxed out, to fail, till failure, until failure, no reps left, none left, nothing in the tank, empty tank, tank empty, zero left, nothing left in the tank, 0 left, absolute max, absolute limit, couldnt do another, couldnt have done another, everything i had, that was everything, total failure, muscular failure, no more in me, nothing more in me, to the limit, all i had, taken to failure, went to failure, hit failure, max reps, rep max, none in the tank, no gas left in the tank, no more left, not one more, not another rep in me, none in reserve, nothing in reserve, true failure, true max, zero in the tank, til failure, couldnt have got another, couldnt get another, no reps in reserve, 2 failure, not a rep more, couldnt do one more, completely maxed, ran out of gas"),  # noqa: E501
     ("NEARLIMIT", 0, "easy, grindy, hard, heavy, light, tough, brutal, grinder, comfortable, challenging, easily, piece of cake, smooth sailing"),  # noqa: E501
     ("LASTREPHARD", 0, "last rep was a grind"),
-    ("FAIL", 0, "failed, fail, missed, miss, couldnt get, couldnt lock out, failing, couldnt finish, faild, didnt get, got stuck, didnt lock out, stuck on, failled, couldnt make, no rep, bailed, dumped, couldnt complete, fails, pinned, lost, didnt make, got pinned, didnt leave the floor, didnt move, wouldnt budge, glued to the floor, got buried, buried, wouldnt move, wouldnt go, nope, no go, couldnt get it, missed it, failed it, didnt budge, couldnt budge, missed lockout, lost it, couldnt press it, didnt go up, stapled, got stapled, crumpled, folded, missed the lift, got crushed, died on, died halfway, dumped it, had to dump, had to bail, no lift"),  # noqa: E501
+    ("FAIL", 0, "failed, fail, missed, miss, couldnt get, couldnt lock out, failing, couldnt finish, faild, didnt get, got stuck, didnt lock out, stuck on, failled, couldnt make, no rep, bailed, dumped, couldnt complete, fails, pinned, lost, didnt make, got pinned, didnt leave the floor, didnt move, wouldnt budge, glued to the floor, got buried, buried, wouldnt move, wouldnt go, nope, no go, couldnt get it, missed it, failed it, didnt budge, couldnt budge, missed lockout, lost it, couldnt press it, didnt go up, stapled, got stapled, crumpled, folded, missed the lift, got crushed, dumped it, had to dump, had to bail, no lift"),  # noqa: E501
     ("ATTEMPT", 0, "attempt, attempted, tried, try, went for, attempting"),
     ("ORDREP", 1, "1st rep, first rep, 1st"),
     ("ORD", 1, "first, 1st"),
