@@ -33,6 +33,7 @@ from core.evidence.body import row_of, traits_of
 from core.evidence.numbers import value
 from core.model.acts import SetAct
 from core.model.lifter import Lifter
+from core.model.sane import sane_act, sane_session, sane_set
 from core.model.target import Advice, Aim, Forecast, Forecaster, Outlook, Question, Reason, Session, TargetSet
 from core.model.working import working_sets
 
@@ -74,7 +75,7 @@ def _from_related(exercise: str, related: tuple[Progress, ...]) -> tuple[float, 
 
 def absorb(progress: Progress, lifter: Lifter, aim: Aim, session: Session) -> Progress:
     """The progress after one more session."""
-    aim = sane_aim(aim, progress.exercise)
+    aim, session = sane_aim(aim, progress.exercise), sane_session(session)
     day = Day(progress.exercise, usable_bodyweight(lifter), aim, session.target)
     found, _, count = sightings(session.sets, day)
     if not count:
@@ -139,11 +140,11 @@ def advise_from(
     consider: tuple[TargetSet, ...] | None = None,
 ) -> Advice:  # fmt: skip
     """The next target; with ``consider`` only what is expected of those sets."""
-    aim = sane_aim(aim, exercise)
+    aim, today = sane_aim(aim, exercise), tuple(sane_act(act) for act in today)
     day = Day(exercise, usable_bodyweight(lifter), aim)
     plan, now = _forecasters(progress, day, on, today)
     if consider is not None:
-        seen = now(consider)
+        seen = now(tuple(sane_set(one) for one in consider))
         told = next(rule for rule in DURING if rule.id == "considered")
         return Advice("hold", consider, seen.forecast, seen.chance, (Reason(told.say, told.id),), ())
     # Before any history today's sets are all that is known, so a first load is looked for behind them.

@@ -11,7 +11,7 @@ from math import isfinite
 from core.decide.facts import Facts
 from core.decide.kit import Shelf, at_most, hardness, load_at, shelf
 from core.evidence.aches import loads_part
-from core.evidence.body import Traits, moved_kg, row_of, traits_of
+from core.evidence.body import Traits, body_mass, moved_kg, row_of, traits_of
 from core.evidence.exercises import Exercise
 from core.evidence.numbers import value
 from core.model.acts import SetAct
@@ -171,8 +171,7 @@ def step_share(case: Case, now: Load, new: Load) -> float:
         return 0.0
     if now.kind in ("total", "per_hand") and first > 0:
         return second / first - 1.0
-    weight = case.lifter.bodyweight_kg or value("prior.bodyweight_kg")
-    moved = moved_kg(now, case.exercise.id, weight) or 1.0
+    moved = moved_kg(now, case.exercise.id, body_mass(case.lifter.bodyweight_kg)) or 1.0
     return (second - first) / moved
 
 

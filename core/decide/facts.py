@@ -31,8 +31,8 @@ class Facts:
     ``last``: the last target, or what the last sets amount to. ``met``: it was met. ``misses``: in a row, of the same
     target. ``form``: as last said. ``doubted``: the last result was too good to be clean and nothing was said of form.
     ``well``: heaviest load lifted well, ``least``: lightest load lifted at all. ``totals``: of the last session, to
-    judge the next one's rest by. ``give_back``: rest to return to, because shortening it cost too much; ``rest_least``: no shorter
-    rest than this is tried again at this load.
+    judge the next one's rest by. ``give_back``: rest to return to, because shortening it cost too much;
+    ``rest_least``: no shorter rest than this is tried again at this load.
     """
 
     last: Target | None = None

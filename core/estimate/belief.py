@@ -15,7 +15,7 @@ import numpy as np
 from core.estimate.normal import Floats, hazard, log_cdf
 from core.estimate.people import POINTS, People, long_set_loss, people_for, strength_over_load
 from core.estimate.sighting import Sighting
-from core.evidence.body import traits_of
+from core.evidence.body import body_mass, traits_of
 from core.evidence.layoff import after
 from core.evidence.numbers import value
 from core.model.lifter import Lifter
@@ -57,13 +57,13 @@ def prior(lifter: Lifter, exercise: str, log_strength: tuple[float, float] | Non
 
 def usable_bodyweight(lifter: Lifter) -> float:
     """Body mass in kg, the usual one when it is unsaid or cannot be."""
-    kg = lifter.bodyweight_kg
-    return kg if kg is not None and 25.0 <= kg <= 350.0 else value("prior.bodyweight_kg")
+    return body_mass(lifter.bodyweight_kg)
 
 
 def open_day(belief: Belief) -> Belief:
     """Forget yesterday's effects and open today's, as wide as the tables say."""
-    mean, cov = belief.mean.copy(), belief.cov.copy()
+    # Rounding leaves the two halves of a covariance a hair apart; a kept belief must come back exactly.
+    mean, cov = belief.mean.copy(), 0.5 * (belief.cov + belief.cov.transpose(0, 2, 1))
     mean[:, KEPT:] = 0.0
     cov[:, KEPT:, :] = 0.0
     cov[:, :, KEPT:] = 0.0

@@ -19,10 +19,10 @@ def belief_text(belief: Belief) -> str:
 def belief_from(text: str) -> Belief:
     """The belief of that text; ValueError when it is not one."""
     width = 1 + KEPT + KEPT * (KEPT + 1) // 2
-    flat: Floats = np.frombuffer(b64decode(text, validate=True), dtype="<f8").astype(np.float64)
-    if flat.size != POINTS * width:
+    packed = b64decode(text, validate=True)
+    if len(packed) != POINTS * width * 8:
         raise ValueError("not a belief of this version")
-    table = flat.reshape(POINTS, width)
+    table: Floats = np.frombuffer(packed, dtype="<f8").astype(np.float64).reshape(POINTS, width)
     mean, cov = np.zeros((POINTS, 5)), np.zeros((POINTS, 5, 5))
     mean[:, :KEPT] = table[:, 1 : 1 + KEPT]
     rows, columns = np.triu_indices(KEPT)

@@ -185,6 +185,11 @@ def seconds_or_metres(exercise: str) -> float:
     return value("carry.metres_per_rep") if pattern == "carry" else 1.0
 
 
+def body_mass(kg: float | None) -> float:
+    """Body mass in kg, the usual one when it is unsaid or cannot be a lifter's."""
+    return kg if kg is not None and 25.0 <= kg <= 350.0 else value("prior.bodyweight_kg")
+
+
 def moved_kg(load: Load | None, exercise: str, bodyweight_kg: float) -> float | None:
     """The mass really moved in kg, or None when the load is not known. A band of unknown pull counts a nominal one."""
     traits = traits_of(exercise)

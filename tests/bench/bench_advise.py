@@ -1,4 +1,4 @@
-"""How long an update and an advice take: ``python -m tests.bench.bench_advise``. Goal: under 5 ms at the 99th percentile.
+"""How long an update and an advice take: ``python -m tests.bench.bench_advise``. Goal: p99 under 5 ms.
 
 Times one ``absorb`` and one ``advise_from`` with a kept progress, the fold of 24 sessions, and of three years.
 """

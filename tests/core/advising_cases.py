@@ -20,7 +20,7 @@ def target(kg: float = 60.0, low: int = 8, aim: Aim = AIM) -> Target:
     return Target("hold", (one,) * aim.sets)
 
 
-def did(  # noqa: PLR0913 - a set has many fields
+def did(
     *reps: int, rir: float | None = 2.0, form: Form | None = "clean", kg: float = 60.0, asked: Target | None = None,
     days: int = 3,
 ) -> Session:  # fmt: skip

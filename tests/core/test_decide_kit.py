@@ -1,6 +1,6 @@
 """What a kit can load: checked by hand and by brute force over the plates."""
 
-from itertools import product
+from itertools import pairwise, product
 
 import pytest
 from hypothesis import given
@@ -55,7 +55,7 @@ def test_full_gym_steps_are_round_in_the_lifters_unit(unit: Unit) -> None:
     """Five pounds or two and a half kilograms on the bar."""
     scale = POUND_KG if unit == "lb" else 1.0
     loads = shelf(None, "back-squat", BARBELL, unit)
-    steps = {round((b - a) / scale, 3) for a, b in zip(loads, loads[1:], strict=False)}
+    steps = {round((b - a) / scale, 3) for a, b in pairwise(loads)}
     assert steps == ({5.0} if unit == "lb" else {2.5})
 
 

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import timedelta
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -101,7 +102,7 @@ def test_lay_off_begins_at_two_weeks(days: int, eased: bool) -> None:
 
 def test_return_table_only_falls() -> None:
     """Longer off, never more (evidence notes, section 10)."""
-    for first, second in zip(RETURNS, RETURNS[1:], strict=False):
+    for first, second in pairwise(RETURNS):
         assert first.weeks < second.weeks
         assert first.load_factor >= second.load_factor
         assert first.set_factor >= second.set_factor

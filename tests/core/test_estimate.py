@@ -94,7 +94,7 @@ def test_published_repetitions_at_a_share_of_the_maximum(exercise: str, share: f
 
 
 def test_rest_against_willardson_and_burkett_2005() -> None:
-    """Four sets to failure: bench +26 % at two minutes and +50 % at five over one; squat +14 % and +28 % (secondary)."""
+    """Four sets to failure: bench +26 % at two minutes, +50 % at five; squat +14 %, +28 % (secondary)."""
 
     def total(exercise: str, minutes: float) -> float:
         loss = rest_loss(exercise, 60.0 * minutes)
