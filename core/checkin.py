@@ -15,7 +15,7 @@ from core.flow import answers, calendar, offers, opening, phrases, talk
 from core.flow.scene import Scene
 from core.flow.setting import setting_of
 from core.flow.work import work
-from core.model.acts import Act
+from core.model.acts import Act, Alarm
 from core.model.book import Book, Incoming
 from core.model.outcome import AgendaChange, Outcome
 from core.model.reading import Reading
@@ -63,8 +63,7 @@ def _heard(scene: Scene, text: str) -> Scene:
         return _answered(scene, chosen)
     if talk.open_question(scene) is not None and answers.is_place(text):
         return talk.asks_again(scene)
-    spoken = talk.phrase(scene, text, heard=bool(reading.acts))
-    return spoken if spoken is not None else _worked(scene, reading, text)
+    return talk.phrase(scene, text, heard=bool(reading.acts)) or _worked(scene, reading, text)
 
 
 def _read(scene: Scene, text: str) -> Reading:
@@ -76,14 +75,14 @@ def _worked(scene: Scene, reading: Reading, text: str) -> Scene:
     if not reading.acts and reading.ask is None:
         return talk.noted(scene, text, scene.gone)
     scene = work(scene, reading.acts, asks=reading.ask is not None)
-    scene = talk.beside(scene, talk.words_at(text, reading.leftovers))
+    scene = talk.beside(scene, talk.words_left(text, reading))
     return talk.asks(scene, reading.ask) if reading.ask else scene
 
 
 def _answer_of(scene: Scene, text: str, reading: Reading) -> tuple[Act, ...] | None:
     """The acts that the open question is answered with, if the text is an answer to it."""
     pending = talk.open_question(scene)
-    if pending is None:
+    if pending is None or any(isinstance(act, Alarm) for act in reading.acts):
         return None
     question = answers.Question(pending, scene.book.lifter.unit, lambda words: _read(scene, words))
     chosen = answers.typed(question, text)
@@ -116,6 +115,5 @@ def _said(scene: Scene) -> Outcome:
     if scene.edited and book.pending is not None and book.pending.message == scene.came:
         out = replace(out, answered=True)
     out = replace(out, agenda=(*out.agenda, *due.replanned(book.profile, out.planned, scene.now)))
-    return replied(
-        out, scene.facts, scene.alerts, Moment(book.profile, book.lifter.unit, scene.came, scene.now, scene.words)
-    )
+    moment = Moment(book.profile, book.lifter.unit, scene.came, scene.now, scene.words)
+    return replied(out, scene.facts, scene.alerts, moment)

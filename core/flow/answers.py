@@ -9,7 +9,7 @@ from rapidfuzz import fuzz
 
 from core.evidence.exercises import EXERCISES
 from core.flow.phrases import plain
-from core.model.acts import Act, SetAct, Skip
+from core.model.acts import Act, SetAct, Skip, Swap
 from core.model.book import Pending
 from core.model.quantities import BODY, Load, LoadKind, Unit, to_kg
 from core.model.reading import Option, Reading
@@ -167,6 +167,9 @@ def _by_name(question: Question, words: str) -> tuple[Act, ...] | None:
     named = [act.exercise for act in question.reread(f"skip {words}").acts if isinstance(act, Skip) and act.exercise]
     if len(named) != 1:
         return None
+    first = question.pending.ask.options[0].acts
+    if all(isinstance(act, Swap) for act in first):
+        return tuple(replace(act, to=named[0]) for act in first if isinstance(act, Swap))
     return _completed(question, lambda act: replace(act, exercise=named[0]))
 
 

@@ -7,6 +7,7 @@ from core.evidence.body import row_of, traits_of
 from core.evidence.exercises import EXERCISES, Exercise
 from core.flow import day
 from core.flow.scene import Scene
+from core.model.acts import Swap
 from core.model.lifter import Kit
 from core.model.target import TargetSet
 
@@ -51,7 +52,8 @@ def replacements(scene: Scene, exercise: str) -> tuple[tuple[str, TargetSet | No
         if scene.book.hold:
             found.append((row.id, None))
         else:
-            advice = scene.adviser.today(scene.book, scene.on, row.id, ())
+            swapped = scene.keeps(Swap(exercise, row.id)).book
+            advice = scene.adviser.today(swapped, scene.on, row.id, ())
             found += [(row.id, advice.sets[0])] if advice.sets and advice.way != "stop" else []
         if len(found) == OFFERED:
             break

@@ -1,5 +1,6 @@
 """What is answered when a message reports nothing: everyday words, notes for the coach, what cannot be read."""
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Final
@@ -11,12 +12,15 @@ from core.flow.records import as_done, load_unknown
 from core.flow.scene import Scene
 from core.flow.targets import opened, still_to_do
 from core.flow.work import work
-from core.model.acts import Begin, Finish, SetAct, Skip, Span, Swap
+from core.model.acts import Begin, Finish, SetAct, Skip, Swap
 from core.model.book import Pending
 from core.model.facts import Asked, DoneAsked, Erased, Held, Noted, Told, Where
-from core.model.reading import Ask
+from core.model.reading import Ask, Reading
 from core.model.target import Reason
 from core.model.working import working_sets
+
+_PARTS: Final = re.compile(r"(?:[^,.;\n]|[,.](?=\d))+")
+"""Parts of a message: what stands between commas, stops and line ends, those inside a number apart."""
 
 _PLAIN: Final[Mapping[Phrase, str]] = {
     "start": "start",
@@ -133,10 +137,20 @@ def noted(scene: Scene, text: str, gone: tuple[SetAct, ...]) -> Scene:
     return with_note(scene.says(Noted((text,), beside=False)), text)
 
 
-def words_at(text: str, spans: tuple[Span, ...]) -> tuple[str, ...]:
-    """The words that were not understood. One stray word says nothing; the message itself is kept whole anyway."""
-    found = (text[start:end].strip(" ,;.\n") for start, end in spans)
-    return tuple(words for words in found if len(words.split()) > 1 or any(char.isdigit() for char in words))
+def words_left(text: str, reading: Reading) -> tuple[str, ...]:
+    """The parts of a message in which something was not understood, and nothing else was.
+
+    One stray word inside a part that was understood says nothing; the message itself is kept whole anyway.
+    """
+    understood = [act.span for act in reading.acts if act.span is not None]
+    parts = [(found.start(), found.end()) for found in _PARTS.finditer(text)]
+    left = [
+        text[start:end].strip()
+        for start, end in parts
+        if any(start <= odd < end for odd, _ in reading.leftovers)
+        and not any(first < end and start < last for first, last in understood)
+    ]
+    return tuple(left)
 
 
 def open_question(scene: Scene) -> Pending | None:

@@ -22,7 +22,8 @@ def _weekly(voice: Voice, fact: Weekly) -> list[str]:
     key = "week.head" if fact.planned else "week.head.unplanned"
     key = key if fact.sets else "week.none"
     span = {"first": voice.date(fact.first), "last": voice.date(fact.last)}
-    lines = [voice.say(key, **span, kept=fact.sessions, planned=fact.planned, sets=fact.sets)]
+    sets = voice.say("count.none", fact.sets, n=fact.sets)
+    lines = [voice.say(key, fact.sessions, **span, kept=fact.sessions, planned=fact.planned, sets=sets)]
     if fact.steps:
         lines.append(voice.say("week.steps", len(fact.steps), n=len(fact.steps), list=steps(voice, fact.steps)))
     return lines

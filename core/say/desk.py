@@ -92,9 +92,11 @@ def week(voice: Voice, facts: WeekFacts) -> str:
 
 
 def _head(voice: Voice, facts: WeekFacts) -> str:
-    key = "review.head" if facts.planned else "review.head.unplanned"
+    key = "review.head" if facts.planned else "review.head.coming" if facts.has_plan else "review.head.unplanned"
     slots = {"kept": facts.kept, "planned": facts.planned, "sets": facts.sets}
-    return voice.say(key, name=facts.name, first=voice.date(facts.first), last=voice.date(facts.last), **slots)
+    return voice.say(
+        key, facts.kept, name=facts.name, first=voice.date(facts.first), last=voice.date(facts.last), **slots
+    )
 
 
 def _held(voice: Voice, facts: WeekFacts) -> str:

@@ -243,8 +243,11 @@ ENGLISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "missed.buttons.off": "let it go",
     "missed.did": 'Good. Begin with the day, for example "yesterday goblet squat 24 kg 12 12 10".',
     "missed.off": "Fine. On with the plan.",
-    "week.head": "Your week, {first} to {last}: {kept} of {planned} sessions, {sets} sets.",
-    "week.head.unplanned": "Your week, {first} to {last}: {kept} sessions, {sets} sets.",
+    "week.head": "Your week, {first} to {last}: {kept} of {planned} planned sessions, {sets}.",
+    "week.head.unplanned": (
+        "Your week, {first} to {last}: {kept} session, {sets}.",
+        "Your week, {first} to {last}: {kept} sessions, {sets}.",
+    ),
     "week.none": "Your week, {first} to {last}: no sets. On with the plan.",
     "week.steps": ("{n} step: {list}.", "{n} steps: {list}."),
     "weekday.0": "Monday",

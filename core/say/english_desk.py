@@ -105,7 +105,14 @@ ENGLISH_DESK: Final[Mapping[str, str | tuple[str, str]]] = {
     "day.on": "on {day}",
     # a client's week
     "review.head": "{name}, {first} to {last}: {kept} of {planned} sessions, {sets} sets.",
-    "review.head.unplanned": "{name}, {first} to {last}: {kept} sessions, {sets} sets; nothing planned.",
+    "review.head.unplanned": (
+        "{name}, {first} to {last}: {kept} session, {sets} sets; nothing planned.",
+        "{name}, {first} to {last}: {kept} sessions, {sets} sets; nothing planned.",
+    ),
+    "review.head.coming": (
+        "{name}, {first} to {last}: {kept} session, {sets} sets; none was due yet.",
+        "{name}, {first} to {last}: {kept} sessions, {sets} sets; none was due yet.",
+    ),
     "review.held": "Held since an alarm: {sign}. Nothing is asked until you clear it.",
     "review.steps": ("Step: {list}.", "Steps: {list}."),
     "review.steps.none": "No step this week.",
@@ -232,6 +239,7 @@ ENGLISH_DESK: Final[Mapping[str, str | tuple[str, str]]] = {
     "desk.no_heavier.one": "{name}: no more load in {where}, {until}.",
     "desk.until": "until {day}",
     "desk.until.open": "until you say free",
+    "desk.way.first": "{first} first",
     "desk.ways": "{name}: {ways} in all exercises.",
     "desk.ways.one": "{name}: {ways} in {exercise}.",
     "desk.cleared": "Cleared: {name} gets targets again.",

@@ -79,6 +79,7 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     # for the coach
     "group.ask.beyond": ("{title}: {name}'s {exercise} on {day} is far above the forecast. Count it?"),
     "group.ask.told": "{title}: {name} told the whole session of {day} in one go. Count it?",
+    "group.ask.some": "exercise",
     "group.ask.yes": "count it",
     "group.ask.always": "yes, always for {name}",
     "group.ask.no": "don't count it",
@@ -88,9 +89,15 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.ask.old": "That was settled already.",
     # joining on one's own
     "group.door.in": (
-        "You are in, {name}, on your own. What you report here only you see; the group sees your name, points and "
-        "sessions of {title}. Chances come from your plan: send it to me as lines, a day and its exercises, like "
-        '"Monday 18:30: goblet squat 3x8-12". This is no medical advice; with an illness, an injury or a pregnancy, '
-        "see a physician before you start."
+        "You are in, {name}, on your own. What you report here only you see; the group sees the name you choose there, "
+        'your points and your sessions of {title}. Chances come from your plan: write "plan", and below it a line for '
+        "each day and each exercise. This is no medical advice; with an illness, an injury or a pregnancy, see a "
+        "physician before you start."
     ),
+    "own.plan.how": (
+        'Write "plan", and below it your week, like:\n'
+        "Monday 18:30\ngoblet squat 3x8-12, 2 in reserve\npush-up 3x5-12\nThursday 18:30\ndumbbell row 3x8-12"
+    ),
+    "own.plan.unread": "I can't read this yet, so nothing has changed:\n{lines}",
+    "own.plan.kept": "Your plan from now on:\n{plan}",
 }

@@ -50,8 +50,13 @@ class Keeper:
             targets=targets,
             planned_for_today=self.days.get(self.day),
             progress=self._folded(),
+            usual={**self.book.usual, **self._usual()},
         )
         return self.book
+
+    def _usual(self) -> dict[str, float]:
+        past = (one.act for one in self.everything if isinstance(one.act, SetAct) and one.on < self.day)
+        return {act.exercise: act.load.kg for act in past if act.exercise and act.load and act.load.kg}
 
     def _folded(self) -> dict[str, str]:
         book = replace(self.book, kept=tuple(self.everything))

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from core.flow.answers import Question, pressed, restated, typed
 from core.flow.phrases import command_as_sentence, phrase_of, shape_of
-from core.model.acts import Act, SetAct, Skip
+from core.model.acts import Act, SetAct, Skip, Swap
 from core.model.book import Pending
 from core.model.quantities import BODY, Load
 from core.model.reading import Ask, Option, Reading
@@ -127,6 +127,12 @@ def test_one_and_two_are_counts_where_repetitions_are_asked() -> None:
 def test_an_exercise_that_was_not_offered_can_be_named() -> None:
     acts = answer(ROW, "front squat", said="row 50x10")
     assert acts == (SetAct("front-squat", Load("total", 50.0), 10),)
+
+
+def test_a_replacement_that_was_not_offered_can_be_named() -> None:
+    offered = Ask("exercise", (Option("leg press 80 kg", (Swap("goblet-squat", "leg-press"),)),))
+    assert answer(offered, "front squat", said="swap squats") == (Swap("goblet-squat", "front-squat"),)
+    assert answer(offered, "leg press") == (Swap("goblet-squat", "leg-press"),)
 
 
 def test_without_offers_the_answer_completes_the_words_that_raised_the_question() -> None:

@@ -168,7 +168,7 @@ def test_a_week_is_summed_up() -> None:
     world.does(squat(12), squat(12))
     sunday = date(2026, 3, 8)
     outcome = rings(world, "summary", sunday, local(8, 18))
-    assert text(outcome).startswith("Your week, 2 March to 8 March: 1 of 1 sessions, 2 sets.")
+    assert text(outcome).startswith("Your week, 2 March to 8 March: 1 of 1 planned sessions, 2 sets.")
     assert rows(outcome) == {("summary", date(2026, 3, 15)): local(15, 18)}
 
 
