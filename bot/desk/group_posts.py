@@ -110,8 +110,9 @@ def _bring_up(conn: Connection, parts: Parts, found: Open, now: datetime) -> Non
             number = challenges.ask(conn, found.id, who, day.on, exercise)
             asked = challenges.waiting(conn, number) if number is not None else None
             if asked is not None and (exercise or not open_):  # of sessions told in one go, one question at a time
-                voice = group_words.voice(found.zone)
-                outbox.queue(conn, group_words.ask(voice, found, name, asked), now)
+                own = people.get(conn, who).coach == found.coach
+                letter = group_words.ask(group_words.voice(found.zone), found, name, asked, own=own)
+                outbox.queue(conn, letter, now)
 
 
 def _waits(day: DayDone, *, trusted: bool) -> list[str]:

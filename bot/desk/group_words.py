@@ -40,10 +40,10 @@ def joined(speaks: Voice, noun: Challenge, shown: str, today: date) -> str:
     return counting_from(speaks, noun, shown, noun.starts - today)
 
 
-def ask(speaks: Voice, found: Open, shown: str, one: Waiting) -> Letter:
-    """The question to the coach about a report that waits."""
+def ask(speaks: Voice, found: Open, shown: str, one: Waiting, *, own: bool) -> Letter:
+    """The question to the coach about a report that waits. ``own``: a client of theirs, whose exercises they know."""
     kind = "beyond" if one.exercise else "told"
-    exercise = speaks.exercise(one.exercise) if one.exercise else ""
+    exercise = speaks.exercise(one.exercise) if own and one.exercise else speaks.say("group.ask.some")
     day = f"{speaks.weekday(one.on)} {speaks.date(one.on)}"
     text = speaks.say(f"group.ask.{kind}", title=found.noun.title, name=shown, exercise=exercise, day=day)
     offered = [word for word in ASKED if word != "always" or not one.exercise]
@@ -84,7 +84,7 @@ def settle(case: Case, coach: Person, number: int, word: str) -> None:
     if word != "always" and not one.exercise:
         rest = [other for other in challenges.still_waiting(case.conn, found.id, one.person) if not other.exercise]
         if rest and entrant is not None:
-            outbox.queue(case.conn, ask(voice(found.zone), found, entrant.shown, rest[0]), case.now)
+            outbox.queue(case.conn, ask(voice(found.zone), found, entrant.shown, rest[0], own=True), case.now)
 
 
 def _tell(case: Case, coach: Person, text: str) -> None:

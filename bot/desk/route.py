@@ -4,7 +4,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection
 
-from bot.desk import coach, group, group_door, joining, lifter
+from bot.desk import coach, group, group_door, joining, lifter, own_plan
 from bot.desk import coach_clock as coachs_clock
 from bot.desk.lifter import Said
 from bot.desk.rooms import Case, Parts
@@ -94,7 +94,7 @@ def _known(case: Case, who: Person, chat: Chat, opened: Spoken) -> None:
         return
     if not who.lifts:
         coach.hint(case, who, chat)
-    else:
+    elif not (isinstance(opened, Words) and own_plan.heard(case, who, chat, said.text)):
         lifter.answer(case, who, chat, said)
 
 

@@ -6,14 +6,14 @@ stays as it was. Scoring and judging are core's.
 
 import hashlib
 import json
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from typing import Any, Final
 
 from sqlalchemy import Connection, delete, select, update
 
-from bot.store import acts, challenges, people, plans
+from bot.store import acts, challenges, coaching, people, plans
 from bot.store.challenges import Open
 from bot.store.contest_tables import contest_day
 from bot.store.history import sessions
@@ -109,29 +109,48 @@ def _bring_up(conn: Connection, one: Open, who: int, span: tuple[date, date], fo
 
 def _planned(conn: Connection, who: int, first: date, last: date) -> dict[date, Planned]:
     """The days of the plan in a span, with its one-off changes: a session moved is planned where it was moved to."""
-    weekly = plans.weekly(conn, who)
+    plan_on = _plans(conn, who)
     once = _once(conn, who, first, last)
     days: dict[date, Planned] = {}
     moved: list[date] = []
-    on = first
-    while on <= last:
-        usual = weekly.on(on.weekday())
+    for ahead in range((last - first).days + 1):
+        on = first + timedelta(days=ahead)
+        usual = plan_on(on).on(on.weekday())
         changed = once[on].on(on.weekday()) if on in once else usual
         if changed is not None and changed.exercises:
             days[on] = Planned(changed)
             moved += [on] if usual is None else []
         elif usual is not None and usual.exercises:
             days[on] = Planned(usual, off=True)
-        on += _DAY
-    for to in moved:  # one session called off for each that stands in its place
-        off = [day for day, planned in days.items() if planned.off and abs((day - to).days) <= _NEAR]
-        if off:
-            del days[min(off, key=lambda day: abs((day - to).days))]
+    for to in moved:
+        here = [on for on, planned in days.items() if _gave_way(conn, who, on, to, planned)]
+        if here:
+            del days[min(here, key=lambda on: (not days[on].off, abs((on - to).days)))]
     return days
 
 
+def _gave_way(conn: Connection, who: int, on: date, to: date, planned: Planned) -> bool:
+    """Whether a session may be the one that was moved to another day: called off near it, or left undone before it."""
+    if abs((on - to).days) > _NEAR or on == to:
+        return False
+    return planned.off or (on < to and not any(isinstance(one.act, SetAct) for one in _acts(conn, who, on)))
+
+
 _NEAR: Final = 7
-"""Days within which a session counts as moved."""
+"""Days within which a session counts as moved. Choice of ours."""
+
+
+def _plans(conn: Connection, who: int) -> Callable[[date], Plan]:
+    """The plan that was in force on a day: what is changed during a day counts from the next one on."""
+    zone = people.profile(conn, who).zone
+    versions = coaching.versions(conn, who)
+    now = plans.weekly(conn, who)
+
+    def on_day(on: date) -> Plan:
+        then = (one.plan for one in versions if one.by is None or one.at.astimezone(zone).date() < on)
+        return next(then, versions[-1].plan if versions else now)
+
+    return on_day
 
 
 def _once(conn: Connection, who: int, first: date, last: date) -> dict[date, Plan]:

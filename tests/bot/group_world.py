@@ -37,7 +37,7 @@ def target(exercise: str) -> Target:
 
 
 def core(incoming: Incoming, book: Book, now: datetime) -> Outcome:
-    """Understands "EXERCISE REPS...", "ache", "moved", "off": keeps sets, puts targets in force."""
+    """Understands "EXERCISE REPS...", "ache", "moved", "here", "off": keeps sets, puts targets in force, moves days."""
     on = now.date()
     first, *reps = incoming.text.split()
     if first in LOADS:
@@ -52,6 +52,8 @@ def core(incoming: Incoming, book: Book, now: datetime) -> Outcome:
         day = PLAN.days[0]
         moved = Plan((replace(day, weekday=there.weekday()),))
         return Outcome(planned=(DayPlan(on, Plan()), DayPlan(there, moved)))
+    if first == "here":
+        return Outcome(planned=(DayPlan(on, Plan((replace(PLAN.days[0], weekday=on.weekday()),))),))
     return Outcome(planned=(DayPlan(on, Plan()),)) if first == "off" else Outcome(replies=(Reply("?"),))
 
 

@@ -6,9 +6,10 @@ import pytest
 
 from bot.desk import group_posts
 from bot.ports import Sent
-from bot.store import challenges, contest, people
+from bot.store import challenges, coaching, contest, people
 from bot.store.contest_tables import challenge, contest_day, verdict
 from bot.store.tables import inbox, outbox
+from core.model.plan import Plan
 from tests.bot.group_world import MEMBERS, ROW, SQUAT, World, world
 from tests.bot.shell import GROUP, INES, OTHER
 
@@ -78,6 +79,14 @@ async def test_a_stranger_joins_by_a_short_joining_of_their_own(tmp_path: Path) 
         assert "no medical advice" in welcome
         await here.press(OTHER, "c:join:1", name="Wren")
         assert here.posts()[-1].startswith("Wren is in.")
+        assert "Monday 18:30" in (await here.room.say(OTHER, "plan"))[0]
+        assert "can't read this yet" in (await here.room.say(OTHER, "plan\nMonday 18:00\nmoonwalk 3x40"))[0]
+        (kept,) = await here.room.say(OTHER, "plan\nMonday 18:00\nback squat 2x5-8\nThursday 18:00\ndumbbell row 2x5-8")
+        assert kept.startswith("Your plan from now on:")
+        here.to(0, 18)
+        await here.train(OTHER)
+        here.to(1, 11)
+        assert "Wren: no place yet, 1 of 1 sessions" in "\n".join(await lines(here))
         rows = await here.room.rows(inbox)
         assert [row.body for row in rows if row.chat == 0] == [""]
 
@@ -255,6 +264,29 @@ async def test_moved_off_aching_and_pausing(tmp_path: Path) -> None:
             "Steps this week: R-h (more repetitions), T-s (more repetitions).",
         ]
         assert await here.in_group(PIET, "back") == ["P-t is back from tomorrow."]
+
+
+async def test_a_missed_session_made_up_for_and_a_plan_changed_afterwards(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth", "Tomas") as here:
+        here.to(1, 8)
+        await here.room.say(RUTH, "here")
+        here.to(1, 18)
+        await here.train(RUTH)
+        here.to(2, 8)
+        found = await here.room.store.read(
+            lambda conn: [people.by_name(conn, name)[0].id for name in ("Ruth", "Tomas")]
+        )
+        for who in found:
+            await here.room.store.write(
+                lambda conn, who=who: coaching.put_in_force(conn, who, Plan(), who, here.room.clock(), "written")  # type: ignore[misc]
+            )
+        here.to(3, 11)
+        assert await lines(here) == [
+            "Nobody has a place yet.",
+            "R-h: no place yet, 1 of 1 sessions",
+            "T-s: no place yet, 0 of 1 sessions",
+            "Steps this week: R-h (more repetitions).",
+        ]
 
 
 async def test_leaving_coming_back_and_being_erased(tmp_path: Path) -> None:
