@@ -188,8 +188,8 @@ class Outbox:
 def _settle(conn: Connection, one: Queued, became: Delivery, now: datetime) -> None:
     """Mark what became of a message."""
     match became:
-        case Sent(message_id):
-            outbox.sent(conn, one.seq, message_id)
+        case Sent(message_id, keeps):
+            outbox.sent(conn, one.seq, message_id, kept_elsewhere=keeps)
         case Later(seconds, scope):
             outbox.later(conn, one, now + timedelta(seconds=seconds), whole_channel=scope == "bot")
         case Uncertain():

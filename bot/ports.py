@@ -53,6 +53,8 @@ class Sent:
     """It was delivered; ``message_id`` is the channel's own."""
 
     message_id: int | None = None
+    keeps: bool = True
+    """The channel keeps what was attached. False: it has no memory of its own, so the store goes on keeping it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,6 +25,7 @@ from bot.ports import Delivery, Parcel, RawUpdate, Sent, StoreError
 from bot.store import agenda, books, coach_clock, people, plans
 from bot.store.engine import Store
 from bot.store.outbox import Reach
+from core import due
 from core.model.book import Book
 from core.model.plan import TrainingDay
 
@@ -83,8 +84,8 @@ class _Past:
 
     async def until(self, at: datetime) -> None:
         """Time goes on to ``at``; what comes due on the way is said when it is due."""
-        while (due := await self.store.read(agenda.next_due)) is not None and due <= at:
-            self.clock.at = max(self.clock.at, due)
+        while (next_due := await self.store.read(agenda.next_due)) is not None and next_due <= at:
+            self.clock.at = max(self.clock.at, next_due)
             await self.tick.once()
         self.clock.at = at
 
@@ -164,6 +165,15 @@ async def _live(store: Store, named: tuple[Invented, ...], wanted: Wanted, now: 
         await past.post.drain()
     await past.until(now)
     await past.post.drain()
+    await store.write(lambda conn: _look_ahead(conn, named, now))
+
+
+def _look_ahead(conn: Connection, named: tuple[Invented, ...], now: datetime) -> None:
+    """From now on the named ones are reminded, as whoever joins is."""
+    for user, who in enumerate(named, FIRST_USER):
+        if (person := people.by_user(conn, terminal.NAME, user)) is not None:
+            for row in due.ahead(who.profile, who.plan, now):
+                agenda.change(conn, person.id, row)
 
 
 async def _train(past: _Past, visit: _Visit, weeks_ago: float, chance: Random) -> None:

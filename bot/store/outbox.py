@@ -153,11 +153,14 @@ def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> l
     return [_queued(row) for row in conn.execute(query)]
 
 
-def sent(conn: Connection, seq: int, message_id: int | None) -> None:
-    """It was delivered. Of a message to someone we do not know nothing is kept."""
+def sent(conn: Connection, seq: int, message_id: int | None, *, kept_elsewhere: bool = True) -> None:
+    """It was delivered. Of a message to someone we do not know nothing is kept.
+
+    What was attached is dropped where the channel keeps it, and stays where it does not.
+    """
     conn.execute(delete(outbox).where(outbox.c.seq == seq, outbox.c.chat.is_(None)))
-    row = update(outbox).where(outbox.c.seq == seq).values(state="sent", message_id=message_id, content=None)
-    first = conn.execute(row.returning(outbox.c.edits)).scalar()
+    row = update(outbox).where(outbox.c.seq == seq).values(state="sent", message_id=message_id)
+    first = conn.execute((row.values(content=None) if kept_elsewhere else row).returning(outbox.c.edits)).scalar()
     if first is not None and message_id is not None:  # where the earlier one was gone it has a new number now
         conn.execute(update(outbox).where(outbox.c.seq == first).values(message_id=message_id))
 
