@@ -158,6 +158,8 @@ def _change(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
         if s.is_(j + 1, "SETS"):
             return Atom("S", i, j + 1, lexeme.value, text="more")
         last = j + 1 if s.is_(j + 1, "REPS") else j
+        if lexeme.value != int(lexeme.value) and not s.is_(j + 1, "REPS"):
+            return Atom("DELTA", i, j, load=LoadSaid("delta", sign * lexeme.value))
         if s.is_(last + 1, "NUM", "LOADQ") or s.is_(last + 1, "FOR", "X", "AT"):
             return None
         if (

@@ -39,9 +39,9 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     return strange == 0 and not chat
 
 
-def prune(s: Stream, stretch: Stretch, parsed: Parsed) -> None:
+def prune(s: Stream, stretch: Stretch, parsed: Parsed, *, held: bool) -> None:
     """Drop lone numbers that strange words surround, and spans of time that no hold is held for."""
-    kept = [n for n, group in enumerate(parsed.groups) if not _stray(s, stretch, parsed, group)]
+    kept = [n for n, group in enumerate(parsed.groups) if not _stray(s, stretch, parsed, group, held=held)]
     if len(kept) == len(parsed.groups):
         return
     place = {n: k for k, n in enumerate(kept)}
@@ -51,11 +51,11 @@ def prune(s: Stream, stretch: Stretch, parsed: Parsed) -> None:
     parsed.groups = [parsed.groups[n] for n in kept]
 
 
-def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group) -> bool:
+def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group, *, held: bool) -> bool:
     if group.like or not group.reps or group.chained or group.load is not None:
         return False
     timed = all(rep.kind == "H" for rep in group.reps)
-    if timed and not _held(group, stretch) and stretch.mention is not None:
+    if timed and not held:
         return len(parsed.groups) > 1 or len(group.reps) == 1
     lone = len(group.reps) == 1 and not group.explicit and group.behind is None and len(parsed.groups) > 1
     return lone and group.reps[0].kind == "R" and _strange(s, stretch, [group]) > 0
@@ -72,7 +72,7 @@ def _held(group: Group, stretch: Stretch) -> bool:
 def _strong(group: Group) -> bool:
     """Said in a way that is hardly anything but a set."""
     if group.like:
-        return True
+        return bool(group.reps or group.load or group.load_change or group.reps_change or group.sets)
     if not group.reps:
         return False
     if group.chained and (group.load is not None or group.lead is not None or group.sets is not None):

@@ -136,7 +136,8 @@ class Flow:
         s, names = self._s, self._names(clause)
         if self._asks_for_swap(clause, spots, names):
             return True
-        if any(not self._live(i) for i in names) or (clause.asked and not names):
+        soft = "INSTEAD" in spots and len(names) > 1 and self._soon(clause)
+        if (any(not self._live(i) for i in names) and not soft) or (clause.asked and not names):
             return False
         if "INSTEAD" in spots and len(names) >= 2:
             at = spots["INSTEAD"]
@@ -170,6 +171,11 @@ class Flow:
         if i < 1 or not s.is_(clause.first - 1, "COMMA", "DASH") or not s.is_(i, "NEG"):
             return None
         return i - 1 if s.is_(i - 1, "EX") else None
+
+    def _soon(self, clause: Clause) -> bool:
+        """'gonna do dumbbell bench instead of bench': said of now, so decided."""
+        words = [self._s.all[i] for i in range(clause.first, clause.last) if self._s.all[i].has("UNDONE", "ASKWORD")]
+        return all(word.text in ("gonna", "going to", "ill", "will", "about to", "have to", "gotta") for word in words)
 
     def _swapped(self, old: int | None, to: int, at: int) -> None:
         s = self._s

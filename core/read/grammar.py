@@ -285,7 +285,7 @@ class Grammar:
             self._sets = self._a[self._i].value
             self._i += 1
             return
-        if not chained and self._load_behind_chain():
+        if not chained and (self._load_behind_chain() or self._plural_before_count()):
             return
         if self._a[self._i].kind == "N" and (self._lead_then_chain() or (not chained and self._times_below())):
             number = self._a[self._i]
@@ -326,6 +326,16 @@ class Grammar:
         group.load = LoadSaid("plain", number.value, plural=number.plural)
         group.last = number.last
         self._i += 1
+        return True
+
+    def _plural_before_count(self) -> bool:
+        """32s 40m x 3: a plural right before a time, a distance or a chain is the load."""
+        number, j = self._a[self._i], self._i + 1
+        if not number.plural or self._kind(j) not in ("D", "H") or number.kind != "N":
+            return False
+        self._pending = LoadSaid("plain", number.value, plural=True)
+        self._pending_at = number.first
+        self._i = j
         return True
 
     def _times_below(self) -> bool:
@@ -555,10 +565,30 @@ class Grammar:
         group.chained = True
         group.first = min(group.first, parts[0].first)
         group.last = parts[-1].last
+        if len(parts) == 2 and parts[0].value == 2 and parts[1].kind == "L" and self._kind(j) in _COUNTS:
+            self._pending, self._pending_at = (
+                replace(parts[1].load or LoadSaid("plain"), way="per_hand"),
+                parts[0].first,
+            )
+            return
         roles(group, parts, [link.kind for link in links], listed=self._lists_by_times(parts, links))
-        if group.reps:
+        if parts[-1].kind == "S" and len(parts) == 2 and parts[0].kind in ("N", "L"):
+            self._sets_then_counts(group, parts[0])
+        elif group.reps:
             self._extend(group)
         self._close(group)
+
+    def _sets_then_counts(self, group: Group, first: Atom) -> None:
+        """70 for 3 sets of 8: the counts come behind, so what stands before is the load."""
+        j = self._i + 1 if self._kind(self._i) == "OF" else self._i
+        if self._kind(j) not in _COUNTS:
+            return
+        group.load = first.load or LoadSaid("plain", first.value, plural=first.plural)
+        group.reps.clear()
+        self._i = j + 1
+        self._append(group, self._a[j])
+        if not self._counted_list(group):
+            group.last = max(group.last, self._a[j].last)
 
     def _lists_by_times(self, parts: list[Atom], links: list[Atom]) -> bool:
         """80kg x12 x12 x10: each x stands at its own count, so these are counts and not sets."""
@@ -712,6 +742,8 @@ class Grammar:
 
     def _finish(self) -> None:
         self._split_loads()
+        if self._drop:
+            self._out.dropset = True
         said = self._take()
         groups = self._out.groups
         if said is None:

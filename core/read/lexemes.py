@@ -299,6 +299,8 @@ def _join(lexeme: Lexeme, unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
         k["PCT"] = value
     elif "FAR" in kinds:
         k["FARQ"] = value
+    elif "STRIDES" in kinds:
+        k["STRIDEQ"] = value
     elif "REPS" in kinds and not (unit.text == "r" and not unit.glued):
         k["REPQ"] = value
     elif "SETS" in kinds:

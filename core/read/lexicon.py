@@ -149,12 +149,15 @@ class Lexicon:
         if len(word) < SHORTEST_MENDED:
             return None
         most = 2 if len(word) >= LONG_WORD else 1
+        names = self._name_words
         best: dict[int, list[str]] = {}
         for length in range(len(word) - most, len(word) + most + 1):
             for other in self._by_length.get(length, ()):
                 if other[0] != word[0] and other[:2] != word[1::-1]:
                     continue
                 slips = OSA.distance(word, other, score_cutoff=most)
+                if slips > 1 and other not in names:
+                    continue
                 short = len(word) == SHORTEST_MENDED and not (length > len(word) or sorted(word) == sorted(other))
                 if slips <= most and not short:
                     best.setdefault(slips, []).append(other)

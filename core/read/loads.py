@@ -123,7 +123,7 @@ def _plain(said: LoadSaid, kg: float, row: Exercise) -> Load:
 
 
 def _changed(said: LoadSaid, kg: float, row: Exercise, before: Known) -> Known:
-    if row.load_kind == "body" and said.signed and (before is None or before.kind == "body"):
+    if row.load_kind == "body" and said.signed and (before is None or before.kind in ("body", "assist")):
         return Load("added", kg) if kg >= 0 else Load("assist", -kg)
     if before is None or before.kg is None:
         return None

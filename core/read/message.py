@@ -3,14 +3,14 @@
 from dataclasses import replace
 
 from core.evidence.exercises import EXERCISES
-from core.model.acts import Act, Begin, Finish, Next, SetAct, Skip, Span
+from core.model.acts import Act, AsPlanned, Begin, Finish, Next, SetAct, Skip, Span, Swap
 from core.model.reading import About, Ask, Option, Reading, Setting
 from core.read.amends import Amender, erasures
 from core.read.atoms import Atomiser
 from core.read.attach import attach
 from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
-from core.read.flow import Flow, one_of
+from core.read.flow import Flow, Flowed, one_of
 from core.read.grammar import Grammar
 from core.read.groups import Parsed
 from core.read.lexemes import mark
@@ -24,6 +24,20 @@ from core.read.symptoms import symptoms
 from core.read.ticks import drop_labels, unticked
 from core.read.tokens import lex
 from core.read.words.languages import language
+
+
+def _which_one(flowed: Flowed) -> Doubt:
+    """A flow act whose exercise is not settled, with the acts that the names could make of it."""
+    doubt = Doubt("exercise")
+    for one in flowed.unsure.ids if flowed.unsure is not None else ():
+        act = flowed.act
+        if isinstance(act, Swap):
+            act = replace(act, to=one) if act.to is None else replace(act, from_=one)
+        elif isinstance(act, Skip | AsPlanned):
+            act = replace(act, exercise=one)
+        doubt.readings.append((EXERCISES[one].name, [act]))
+    return doubt
+
 
 MOST_OPTIONS = 6
 """A question offers at most so many answers."""
@@ -53,7 +67,10 @@ class Message:
         for corrected in erasures(s, self.undone):
             self._keep(corrected.at, corrected.act)
         for flowed in Flow(s, self._setting, self.undone).read():
-            self._keep(flowed.at, flowed.act)
+            if flowed.unsure is None:
+                self._keep(flowed.at, flowed.act)
+            else:
+                self._doubts.append((flowed.at, _which_one(flowed), None))
         drop_labels_after = self._amends_possible()
         spans = days(s, self._setting, self.undone)
         s.use(self.undone)
@@ -102,7 +119,9 @@ class Message:
         sided = self._sided(stretch)
         atoms = [atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last, sided=sided)]
         parsed = Grammar(atoms).parse()
-        prune(self.stream, stretch, parsed)
+        ids = stretch.mention.ids if stretch.mention is not None else (self._unnamed(),)
+        held = any(one in EXERCISES and EXERCISES[one].pattern in ("hold", "carry") for one in ids)
+        prune(self.stream, stretch, parsed, held=held)
         return parsed
 
     def _sided(self, stretch: Stretch) -> bool:

@@ -411,6 +411,8 @@ def _fail(s: Stream, i: int) -> Found:
         if any(one.has("REPS") for one in near) or (s.all[j].value <= 30 and not s.is_(j + 1, "X")):
             missed = s.all[j].value
             j += 1
+    if missed is None and s.all[i].k["FAIL"] == "ordinal":
+        return None
     end = max(i, j - 1)
     while s.is_(end + 1, "LASTREP", "LAST", "ON", "ARTICLE", "REPS", "ATTEMPT") and end - i < 8:
         end += 1

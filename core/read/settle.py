@@ -4,12 +4,13 @@ the last set and the usual load make likely; what even they leave open is a doub
 Knows no remarks; attach.py adds those.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
 from core.evidence.exercises import EXERCISES
 from core.evidence.plausible import BOUNDS
-from core.model.acts import SetAct
+from core.model.acts import Act, SetAct
 from core.model.quantities import from_kg
 from core.model.reading import About, Setting
 from core.read.atoms import LoadSaid
@@ -24,7 +25,7 @@ class Doubt:
     """What must be asked, with the readings that can answer it."""
 
     about: About
-    readings: list[tuple[str, list[SetAct]]] = field(default_factory=list)
+    readings: list[tuple[str, Sequence[Act]]] = field(default_factory=list)
 
 
 @dataclass(slots=True)
@@ -145,6 +146,9 @@ class Settler:
         if choice == "ask":
             return self._two_ways(group, lead)
         group.lead = None
+        if choice == "sets" and len(group.reps) == 1 and lead > BOUNDS["likely_sets"].value >= reps:
+            group.sets, group.reps[0].n = reps, lead
+            return None
         if choice == "sets" and lead == len(group.reps) and lead > 1:
             return None
         if choice == "sets" and (len(group.reps) == 1 or group.sets is None):
@@ -250,6 +254,8 @@ class Settler:
                 and ratio >= 3
             )
         if ratio >= 1.7 and first.n >= 12:
+            return True
+        if ratio >= 1.6 and first.n >= 20 and len(rest) == 1:
             return True
         if ratio >= 1.5 and first.n >= 20 and len(rest) > 1 and max(rest) - min(rest) <= 2:
             return True

@@ -106,9 +106,9 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
         if i < last and not s.all[i].has("COMMA", "BUT", "THEN", "OPEN"):
             continue
         inside = range(start, i)
-        reports = any(
-            s.is_(j, "LOADQ", "X", "ERASE", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside
-        ) or (any(s.is_(j, "EX") for j in inside) and any(s.is_(j, "NUM", "DUR", "SKIP") for j in inside))
+        reports = any(s.is_(j, "X", "ERASE", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside) or (
+            any(s.is_(j, "EX") for j in inside) and any(s.is_(j, "NUM", "DUR", "SKIP") for j in inside)
+        )
         if not reports and not (
             i <= at
             and any(s.is_(j, "NUM") for j in inside)
@@ -147,6 +147,7 @@ _PAIRS: Final[tuple[tuple[Sign, tuple[str, ...], str], ...]] = (
     ("injury", ("LIMB", "PART"), "INJURYSIGN"),
     ("swelling", ("LIMB", "PART"), "SWELL"),
     ("head", ("HEADPART",), "HIT"),
+    ("head", ("FACE",), "DROOP"),
     ("injury", ("CRUSHER",), "PART"),
     ("head", ("CRUSHER",), "HEADPART"),
 )
@@ -162,7 +163,9 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
         if "ALARM" in s.all[i].k:
             out.append((cast("Sign", s.all[i].k["ALARM"]), i, i))
     for sign, parts, mark in _PAIRS:
-        marks = spots.get(mark)
+        marks = spots.get(mark, [])
+        if sign == "chest":
+            marks = sorted({*marks, *(i for i in spots.get("PAIN", []) if s.all[i].text not in _MILD)})
         if not marks:
             continue
         for part in parts:
@@ -249,7 +252,13 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
             return False
         if part.endswith("s") and word in _NOISES and part not in ("biceps", "triceps"):
             return False
+        if word in _NOISES and any(
+            s.all[i].text in ("always", "usual", "as usual", "normal", "never hurts") for i in sentence
+        ):
+            return False
         return not (word in ("cracked", "crack") and s.all[p].k.get("PART") in ("back", "neck"))
+    if sign == "chest" and m < p and word in ("squeezing", "squeezed", "crushing", "crushed", "squeeze"):
+        return False
     if sign == "chest":
         return not any(s.all[i].text in ("pump", "pumped", "doms", "day", "to") for i in sentence) and not (
             any(s.all[i].has("RANGE", "BOTTOM", "TOP") for i in between)
@@ -278,6 +287,11 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
     if any(s.all[i].has("LONGAGO") or _year(s, i) for i in near):
         return True
     if any(s.all[i].has("JOKE") for i in near):
+        return True
+    if any(
+        s.all[i].has("QUOTED") and not any(s.all[k].text in _SELF for k in range(i, a))
+        for i in range(max(first, a - 8), a)
+    ):
         return True
     if any(s.all[i].has("WORRY") and s.all[i].k["WORRY"] == "before" for i in range(max(first, a - 6), a)):
         return True
@@ -421,7 +435,7 @@ def _where(s: Stream, p: int) -> str:
         return part
     if s.all[p].has("HEADACHE"):
         return "head"
-    return s.all[p].text.rstrip("s")
+    return s.all[p].text.split(" ")[-1].rstrip("s")
 
 
 def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float | None) -> bool:  # noqa: PLR0913
@@ -473,8 +487,10 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
         number = s.num(i)
         if number is None or number > 10 or s.all[i].has("REPQ", "SETQ", "TIMESQ") or s.all[i].plural:
             continue
-        told = s.is_(i - 1, "ABOUT", "LEVELWORD") or (
-            s.is_(i - 1, "ARTICLE") and s.is_(i - 2, "ABOUT", "FILLER", "LEVELWORD", "PAIN", "COMMA", "AT")
+        told = (
+            s.is_(i - 1, "ABOUT", "LEVELWORD")
+            or (s.is_(i - 1, "COLON") and i - 2 == p)
+            or (s.is_(i - 1, "ARTICLE") and s.is_(i - 2, "ABOUT", "FILLER", "LEVELWORD", "PAIN", "COMMA", "AT"))
         )
         if told and not s.is_(i + 1, "X", "KG", "LB") and i - p <= 12 and s.num(i + 1) is None:
             return number, [i]

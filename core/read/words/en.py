@@ -44,9 +44,10 @@ UNITS: Final[Rows] = (
     ("METRE", 1.0, "m, metre, metres, meter, meters, mtr, mtrs"),
     ("METRE", 0.9144, "yd, yds, yard, yards"),
     ("METRE", 0.3048, "ft, feet, foot"),
-    ("FAR", 1000.0, "km, k run, km run, mile, miles, kms, steps, cals, calories, watts"),
+    ("FAR", 1000.0, "km, k run, km run, mile, miles, kms, cals, calories, watts"),  # noqa: E501
     ("CM", 1.0, "cm, cms, centimetre, centimetres, centimeter, centimeters"),
     ("CM", 2.54, 'inch, inches, in, "'),
+    ("STRIDES", 0, "steps, strides, paces"),  # noqa: E501
     ("CLOCK", 0, "am, pm, oclock, o clock"),
     ("PERCENT", 0, "%, percent, pct"),
     ("PLURAL", 0, "s"),
@@ -126,6 +127,7 @@ EFFORTS: Final[Rows] = (
     ("NEARLIMIT", 0, "easy, grindy, hard, heavy, light, tough, brutal, grinder, comfortable, challenging, easily, piece of cake, smooth sailing"),  # noqa: E501
     ("LASTREPHARD", 0, "last rep was a grind"),
     ("FAIL", 0, "failed, fail, missed, miss, couldnt get, couldnt lock out, failing, couldnt finish, faild, didnt get, got stuck, didnt lock out, stuck on, failled, couldnt make, no rep, bailed, dumped, couldnt complete, fails, pinned, lost, didnt make, got pinned, didnt leave the floor, didnt move, wouldnt budge, glued to the floor, got buried, buried, wouldnt move, wouldnt go, nope, no go, couldnt get it, missed it, failed it, didnt budge, couldnt budge, missed lockout, lost it, couldnt press it, didnt go up, stapled, got stapled, crumpled, folded, missed the lift, got crushed, dumped it, had to dump, had to bail, no lift"),  # noqa: E501
+    ("FAIL", "ordinal", "died on, died at, gave out on, gassed out on, ran out on, died"),  # noqa: E501
     ("ATTEMPT", 0, "attempt, attempted, tried, try, went for, attempting"),
     ("ORDREP", 1, "1st rep, first rep, 1st"),
     ("ORD", 1, "first, 1st"),
