@@ -18,6 +18,6 @@ def offered(scene: Scene, reading: Reading, reread: Callable[[Setting], Reading]
     told = setting_of(scene, told=True)
     plain, with_told = reread(bare(told)), reread(told)
     if plain.ask is None and plain.acts:
-        return replace(reading, ask=Ask("meaning", (Option("", plain.acts),)))
+        return replace(reading, ask=Ask("meaning", (Option("", plain.acts), Option("", ()))))
     found = (Option("", with_told.acts),) if with_told.ask is None and with_told.acts else ()
     return replace(reading, ask=replace(reading.ask, options=found))

@@ -81,13 +81,17 @@ def _question_key(ask: Ask) -> str:
     """The words of a question: a single reading is asked to be confirmed."""
     if not ask.options and ask.about == "numbers":
         return "ask.numbers.open"
+    if ask.about == "meaning" and any(not option.label for option in ask.options):
+        return "ask.doubt"
     if len(ask.options) != 1 or ask.about in ("load", "reps", "exercise"):
         return f"ask.{ask.about}"
-    return "ask.confirm" if ask.options[0].label else "ask.doubt"
+    return "ask.confirm"
 
 
 def _label(voice: Voice, option: Option) -> str:
     """What an answer would record, where the reader gave it no words."""
+    if not option.acts:
+        return voice.say("no")
     if len(option.acts) == 1 and isinstance(option.acts[0], SetAct):
         return figures.short(voice, option.acts[0])
     sets = [act for act in option.acts if isinstance(act, SetAct)]

@@ -222,7 +222,7 @@ ENGLISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "edit.nothing": "After your change there is nothing to keep in that message.",
     "hello": "Hello {name}.",
     "thanks": "You're welcome.",
-    "fine": "Good.",
+    "fine": "All right.",
     "later": "Take your time.",
     "start": 'Hello {name}. Write each set as you do it, in your own words, for example "goblet squat 24 kg 12, 2 left". I keep it and say what comes next. "help" shows what else works.',
     "help": 'Write sets as you would say them: "row 32.5 x 11 10 9, last one ugly".\n"start" lists today, "what\'s next?" says the next set, "why?" its reason, "done" closes with a recap.\nWrong? "make that 9", "scrap the last one", "undo", or edit your message.\n"skip curls", "leg press instead of squats", or "swap squats" to be offered some.\n"left knee 3/10" eases what loads it.\nNot medical advice. With chest pain, fainting or the like, stop and get help.',

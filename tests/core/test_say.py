@@ -126,8 +126,8 @@ def test_every_question_has_its_words(about: About) -> None:
 
 
 def test_a_doubted_reading_is_asked_about_as_it_stands() -> None:
-    made = compose((Asked(Ask("meaning", (Option("", (squat(12, 90.0),)),))),), KG)
-    assert made.labels == ("90 kg for 12 reps",)
+    made = compose((Asked(Ask("meaning", (Option("", (squat(12, 90.0),)), Option("", ())))),), KG)
+    assert made.labels == ("90 kg for 12 reps", "no")
     assert made.text == "That is far from what I know of this exercise. Is it right?"
     assert "anyone lifts" in said(KG, Asked(Ask("load"), unlikely=True))
 
@@ -328,7 +328,7 @@ def test_help_fits_and_greets_nobody_wrongly() -> None:
 
 
 def test_a_line_is_never_said_twice() -> None:
-    assert said(KG, Told("fine"), Told("fine")) == "Good."
+    assert said(KG, Told("fine"), Told("fine")) == "All right."
 
 
 def test_braces_in_names_and_words_stay_text() -> None:
