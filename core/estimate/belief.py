@@ -155,9 +155,10 @@ def absorb_set(belief: Belief, exercise: str, seen: Sighting) -> tuple[Belief, f
     if seen.bound:
         return _bounded(belief, crossed, variance, missed), surprise
     gain = crossed / variance[:, None]
+    likely = what.log_slope - 0.5 * (missed**2 / variance + np.log(variance))
     return (
         Belief(
-            belief.log_weight - 0.5 * (missed**2 / variance + np.log(variance)) + what.log_slope,
+            belief.log_weight + value("people.trust") * likely,
             belief.mean + gain * missed[:, None],
             belief.cov - gain[:, :, None] * crossed[:, None, :],
         ),
@@ -172,7 +173,7 @@ def _bounded(belief: Belief, crossed: Floats, variance: Floats, missed: Floats) 
     pull = hazard(z)
     shrink = np.clip(pull * (pull + z), 0.0, 1.0) / variance
     return Belief(
-        belief.log_weight + log_cdf(z),
+        belief.log_weight + value("people.trust") * log_cdf(z),
         belief.mean + crossed * (pull / root)[:, None],
         belief.cov - shrink[:, None, None] * crossed[:, :, None] * crossed[:, None, :],
     )

@@ -117,6 +117,7 @@ _ROWS: Final = (
     _n("form.look_z", 1.0, "sd", (0.0, 2.0), "derived", "judgement", "only a result this far above what was believed is looked at"),
     _n("form.doubt_z", 3.0, "sd", (2.0, 5.0), "derived", "judgement", "a result further than this above the most expected at failure is not taken for clean"),
     _n("form.doubt_reps", 3.0, "reps", (2.0, 6.0), "derived", "judgement", "and at least this many repetitions above it"),
+    _n("people.trust", 0.6, "1", (0.3, 1.0), "derived", "judgement", "how far one set weighs the possible people against each other; under 1, because no curve is quite true"),
     _n("effort.slip_z", 1.7, "sd", (1.0, 5.0), "derived", "judgement", "a set further off than this pulls no harder than one just so far off"),
     # deciding
     _n("reps.cap", 30, "reps", (15, 30), "schoenfeld-2017", "weak", "no more repetitions a set are asked"),
