@@ -149,6 +149,8 @@ def _reps(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
 
 def _change(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
     """One less, 2 more reps, 5 more kg, 10 heavier: a change against the last set."""
+    if s.is_(i - 1, "FOR", "X"):
+        return None
     if s.is_(j, "MORE", "LESS") and not (s.is_(j, "MORE") and s.all[j].text == "extra"):
         sign = 1.0 if s.is_(j, "MORE") else -1.0
         if s.is_(j + 1, "KG", "LB") and not s.is_(j + 1, "NUM"):
@@ -170,7 +172,9 @@ def _change(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
         ):
             return None
         return Atom("MORE", i, last, sign * lexeme.value)
-    if s.is_(j, "HEAVIER", "LIGHTER") and (s.all[j].text in ("heavier", "lighter") or s.is_(i - 1, "SAME", "BUT")):
+    if s.is_(j, "HEAVIER", "LIGHTER") and (
+        s.all[j].text in ("heavier", "lighter") or s.is_(i - 1, "SAME", "BUT") or _closes(s, j + 1)
+    ):
         sign = 1.0 if s.is_(j, "HEAVIER") else -1.0
         in_kg = "LOADQ" in lexeme.k
         number = lexeme.num("LOADQ") if in_kg else lexeme.value
@@ -178,7 +182,37 @@ def _change(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
     return None
 
 
+def _closes(s: Stream, i: int) -> bool:
+    """Whether nothing more of the phrase comes."""
+    return i >= len(s) or s.is_(i, "COMMA", "STOP", "NL", "SAMEREPS", "SAME")
+
+
+def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
+    """'one' that stands for a thing and counts nothing."""
+    if lexeme.text != "one":
+        return False
+    counts = (
+        "X",
+        "EX",
+        "FOR",
+        "AT",
+        "MORE",
+        "LESS",
+        "PLATE",
+        "IMPL",
+        "REPS",
+        "SETS",
+        "COMMA",
+        "NUM",
+        "LOADQ",
+        "PERLIMB",
+    )
+    return not s.is_(i + 1, *counts) and not s.is_(i - 1, "X", "FOR", "NUM", "SLASH", "LOADQ", "GOT")
+
+
 def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    if _lone_one(s, i, lexeme):
+        return Atom("W", i, i, text="one")
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):
         return Atom("W", i, i, text=lexeme.text)
     pair = _one_or_two(s, i, lexeme)
@@ -375,8 +409,9 @@ def _signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
 
 
 def _moved(s: Stream, i: int, before: list[Atom]) -> Atom | None:
-    """Up 5, down 10kg: a change; up to 24: a load."""
-    del before
+    """Up 5, down 10kg: a change; up to 24: a load; dropped to 30 behind a set: a drop."""
+    if s.is_(i, "DROP") and any(atom.kind in ("N", "R", "H", "L") for atom in before):
+        return Atom("DROP", i, i)
     if s.is_(i, "UPTO"):
         return Atom("UPTO", i, i)
     if not s.is_(i, "UP", "DOWN"):

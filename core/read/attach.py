@@ -139,7 +139,7 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
     said = [placed for placed in parsed.placed if placed.remark.what == "warmup"]
     leads = bool(said) and said[0].after < 0
     for placed in said:
-        plural = str(placed.remark.value).endswith(("s", "sets"))
+        plural = placed.near_all or str(placed.remark.value).endswith(("s", "sets"))
         listed = plural or "up" not in str(placed.remark.value).split()[-1:] and str(placed.remark.value) not in _SINGLE
         if placed.after < 0 or (placed.line and placed.after < len(sets) - 1):
             homes = _until_work(parsed, placed.after + 1) if listed or placed.heads else [placed.after + 1]

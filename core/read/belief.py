@@ -32,11 +32,24 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
         if known and not name:
             return chat + strange <= 1 or (chat == 0 and strange <= 2)
         return chat == 0 and strange - name <= 0
-    if strong:
+    if strong or (not chat and _right_behind(s, stretch)):
         return True
     if any(len(group.reps) > 1 for group in groups):
         return strange <= 2
     return strange == 0 and not chat
+
+
+def _right_behind(s: Stream, stretch: Stretch) -> bool:
+    """A whole number right behind a name: dips 9, benched 225."""
+    after = stretch.at + 1
+    while s.is_(after, "COLON", "DASH"):
+        after += 1
+    plain = stretch.mention is not None and s.is_(stretch.at, "EX") and s.is_(after, "NUM")
+    return (
+        plain
+        and s.all[after].value == int(s.all[after].value)
+        and not s.all[after].has("CLOCKTIME", "LONG", "PCT", "FARQ")
+    )
 
 
 def prune(s: Stream, stretch: Stretch, parsed: Parsed, *, held: bool) -> None:

@@ -51,7 +51,10 @@ def _place_bare(group: Group, bare: list[Atom], kinds: str, links: list[str]) ->
     with_load = group.load is not None
     if len(bare) == 1:
         one = bare[0]
-        if not group.reps:
+        held = bool(group.reps) and group.reps[0].kind == "H" and links[0] == "FOR" and not with_load
+        if held and one.value <= 10:
+            group.sets = one.value
+        elif not group.reps:
             _single_bare(group, one, kinds)
         elif group.sets is None and (with_load or one.value <= 10) and not one.plural and links[0] == "X":
             if with_load:

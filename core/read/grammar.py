@@ -19,7 +19,7 @@ class Grammar:
     """One pass over a stretch's atoms, with a look ahead of a few; no way back, so the cost is linear."""
 
     def __init__(self, atoms: list[Atom]) -> None:
-        self._a = atoms
+        self._a = _remarks_behind(atoms)
         self._i = 0
         self._out = Parsed([], [])
         self._pending: LoadSaid | None = None
@@ -259,7 +259,8 @@ class Grammar:
             self._i += 1
             return
         group = groups[-1]
-        if group.sets is None and group.reps and follow.value <= MOST_SETS and not self._apart_line():
+        parted = self._gap in ("STOP", "NL", "THEN") or (bool(self._gap) and follow.value > MOST_SETS / 2)
+        if group.sets is None and group.reps and follow.value <= MOST_SETS and not parted:
             group.sets = follow.value
             group.last = follow.last
             self._i += 2
@@ -280,6 +281,8 @@ class Grammar:
             return
         if not chained and follow == "FOR" and self._kind(self._i + 2) in (*_COUNTS, "S"):
             self._chain()
+            return
+        if not chained and self._named_at_loads():
             return
         if not chained and self._a[self._i].kind == "N" and self._named_follows():
             self._sets = self._a[self._i].value
@@ -302,6 +305,32 @@ class Grammar:
         self._append(group, atom)
         self._list(group)
         self._close(group)
+
+    def _named_at_loads(self) -> bool:
+        """Doubles: 90, 95, 100 and singles at 100, 105: one set of the named count at each load."""
+        named = self._a[self._i]
+        if named.kind != "R" or named.text != "named" or not named.plural or self._sets is not None:
+            return False
+        j = self._i + 1
+        if not (self._kind(j) == "AT" or (self._kind(j) == "SEP" and self._a[j].text in ("COLON", "DASH"))):
+            return False
+        loads: list[Atom] = []
+        j += 1
+        while self._kind(j) in ("N", "L") and self._a[j].value >= 0:
+            loads.append(self._a[j])
+            j += 1
+            if self._kind(j) == "SEP" and self._kind(j + 1) in ("N", "L"):
+                j += 1
+        if len(loads) < 2 or any(one.kind == "N" and one.value < 10 for one in loads):
+            return False
+        for one in loads:
+            said = one.load or LoadSaid("plain", one.value, plural=one.plural)
+            group = Group(
+                named.first, one.last, load=said, reps=[Rep(named.value, explicit=True)], explicit=True, chained=True
+            )
+            self._close(group)
+        self._i = j
+        return True
 
     def _named_follows(self) -> bool:
         """3 doubles: the number counts sets."""
@@ -370,6 +399,7 @@ class Grammar:
         group.drop, self._drop = self._drop, False
         group.working, self._working = self._working, False
         group.parted, self._parted = self._parted, False
+        group.arrow = self._gap == "ARROW"
         self._new_line = False
         return group
 
@@ -561,6 +591,13 @@ class Grammar:
             if self._lists_by_times(parts, links) and self._kind(j) == "SEP" and self._kind(j + 1) == "X":
                 j += 1
         self._i = j
+        if (
+            self._pending is not None
+            and self._pending.way in ("bar", "body")
+            and parts[0].kind == "N"
+            and (len(parts) == 2 and parts[1].kind in ("N", "R") and parts[0].value > MOST_SETS)
+        ):
+            self._pending = None
         group = self._start(parts[0])
         group.chained = True
         group.first = min(group.first, parts[0].first)
@@ -664,6 +701,9 @@ class Grammar:
 
     def _sameness(self, atom: Atom) -> None:
         """As the last set, with what is changed said beside it."""
+        if atom.kind == "MORE" and atom.value > 0 and self._out.groups and self._gap:
+            self._breathed(atom)
+            return
         group = Group(atom.first, atom.last, like=True)
         seen = False
         while self._i < len(self._a):
@@ -683,7 +723,21 @@ class Grammar:
                     self._i += 1
             elif kind == "L" and atom.load is not None:
                 group.load = atom.load
-            elif kind == "SEP" and atom.text in ("COMMA", "AND", "BUT") and self._sameness_goes_on(self._i + 1):
+            elif (
+                kind == "SEP"
+                and atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH")
+                and self._sameness_goes_on(self._i + 1)
+            ):
+                pass
+            elif (
+                kind == "SEP"
+                and atom.text == "STOP"
+                and group.load_change
+                and not group.reps
+                and self._kind(self._i + 1) == "R"
+            ):
+                pass
+            elif kind == "AT" and self._kind(self._i + 1) == "DELTA":
                 pass
             elif (
                 kind == "AT"
@@ -717,10 +771,17 @@ class Grammar:
         self._new_line = False
         self._close(group)
 
+    def _breathed(self, atom: Atom) -> None:
+        """'8, breathe, 3 more': more repetitions of the set just told, after a breath."""
+        group = Group(atom.first, atom.last, reps=[Rep(atom.value, explicit=True)], explicit=True, drop=True)
+        self._i += 1
+        self._close(group)
+
     def _sameness_goes_on(self, i: int) -> bool:
         kind = self._kind(i)
-        if kind == "SEP":
-            kind = self._kind(i + 1)
+        if kind in ("SEP", "AT"):
+            i += 1
+            kind = self._kind(i)
         return kind in ("MORE", "DELTA", "UPTO", "SAMEREPS", "SAME", "FOR") or (
             kind in _COUNTS and self._kind(i + 1) not in ("X", "FOR")
         )
@@ -732,7 +793,13 @@ class Grammar:
         while n + 1 < len(groups):
             first, then = groups[n], groups[n + 1]
             lone = first.bare and len(first.reps) == 1 and first.sets is None and first.behind is None
-            if lone and then.explicit and then.load is None and not then.like and first.reps[0].n > then.most:
+            if (
+                lone
+                and (then.explicit or first.lead_plural)
+                and then.load is None
+                and not then.like
+                and first.reps[0].n > then.most
+            ):
                 then.load = LoadSaid("plain", first.reps[0].n, plural=first.lead_plural)
                 then.first = first.first
                 del groups[n]
@@ -742,10 +809,10 @@ class Grammar:
 
     def _finish(self) -> None:
         self._split_loads()
-        if self._drop:
+        groups = self._out.groups
+        if self._drop or (len(groups) > 1 and all(group.arrow for group in groups[1:])):
             self._out.dropset = True
         said = self._take()
-        groups = self._out.groups
         if said is None:
             return
         waiting = [group for group in groups if group.load is None and group.lead is None]
@@ -761,3 +828,12 @@ class Grammar:
 def _nearer(number: float, load: float, reps: float) -> bool:
     """Whether a bare number corrects the load and not the repetitions: clearly nearer to it in proportion."""
     return number != int(number) or 2 * abs(number - load) * max(reps, 1.0) < abs(number - reps) * load
+
+
+def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
+    """A remark between a link and its count (for a warm-up set of 8) is moved behind the count."""
+    out = list(atoms)
+    for i in range(len(out) - 2):
+        if out[i].kind in ("FOR", "X", "OF") and out[i + 1].kind == "M" and out[i + 2].kind in _COUNTS:
+            out[i + 1], out[i + 2] = out[i + 2], out[i + 1]
+    return out

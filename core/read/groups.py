@@ -48,6 +48,7 @@ class Group:
     parted: bool = False
     open_after: bool = False
     explicit: bool = False
+    arrow: bool = False
     kinds: set[str] = field(default_factory=set)
     most: float = 0.0
     most_later: float = 0.0

@@ -17,6 +17,10 @@ _MARKS: Final[dict[str, str]] = {
     ">": "ARROW", "~": "ABOUT", "=": "COLON", "|": "COLON", "[": "OPEN", "]": "CLOSE", "✓": "TICK", "✗": "CROSS",
     "•": "BULLET", "·": "BULLET", "_": "BULLET",
 }  # fmt: skip
+_ABBREVIATED: Final = frozenset({"no", "nr", "conv", "incl", "approx", "vs", "dr"})
+"""A full stop behind these ends no sentence."""
+_INITIALS: Final = frozenset({"fs", "pc", "hc", "ps", "pp", "bs", "dl", "sq", "gm", "sl", "bp"})
+"""Initials that name an exercise only right before a count."""
 _JOINING: Final = frozenset({"-", "/", "."})
 
 
@@ -71,7 +75,12 @@ def _settle_names(out: list[Lexeme]) -> None:
         follow = out[i + 1] if i + 1 < len(out) else None
         if lexeme.mention is None:
             continue
-        if "FORM" in lexeme.k:
+        if lexeme.text in _INITIALS and (
+            follow is None or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR", "DASH")
+        ):
+            lexeme.k.pop("EX", None)
+            lexeme.mention = None
+        elif "FORM" in lexeme.k:
             if follow is not None and follow.has("NUM", "LOADQ", "AT"):
                 del lexeme.k["FORM"]
             else:
@@ -131,6 +140,9 @@ def _name(words: list[str], tokens: list[Token], i: int, tongue: Language) -> tu
     while j < len(words) and len(concepts) < 6:
         end, found = names.longest(words, j)
         if end == j:
+            if concepts and words[j] == "(" and names.longest(words, j + 1)[0] > j + 1:
+                j += 1
+                continue
             if (
                 concepts
                 and words[j] in _JOINING
@@ -184,11 +196,12 @@ def _plain(tokens: list[Token], i: int, tongue: Language) -> Lexeme:
     if token.kind == "line":
         return Lexeme({"NL": 0}, token.start, token.end, "\n")
     if token.kind == "word":
-        kind = "FILLER" if token.text in tongue.filler else "WORD"
+        known = token.text in tongue.lexicon.known
+        kind = "FILLER" if token.text in tongue.filler else "KNOWN" if known else "WORD"
         return Lexeme({kind: 0}, token.start, token.end, token.text, 0.0, token.glued)
     if token.text == ".":
         after = tokens[i + 1] if i + 1 < len(tokens) else None
-        closes = after is None or not after.glued
+        closes = (after is None or not after.glued) and not (i > 0 and tokens[i - 1].text in _ABBREVIATED)
         return Lexeme({"STOP" if closes else "DOT": 0}, token.start, token.end, ".", 0.0, token.glued)
     kind = _MARKS.get(token.text, "MARK")
     return Lexeme({kind: 0}, token.start, token.end, token.text, 0.0, token.glued)
@@ -237,7 +250,13 @@ def _is_decimal(out: list[Lexeme], i: int) -> bool:
         return fine
     if before is not None and before.has("COMMA", "SLASH"):
         return False
-    return fine and int(pair[0]) >= 10 and (after is None or after.has("NUM", "COLON", "DASH", "EX"))
+    return (
+        fine
+        and int(pair[0]) >= 20
+        or fine
+        and int(pair[0]) >= 10
+        and (after is None or after.has("NUM", "COLON", "DASH", "EX"))
+    )
 
 
 def _weigh_in(out: list[Lexeme], i: int) -> bool:

@@ -16,7 +16,7 @@ from core.read.tokens import Token, lex
 Rows = tuple[tuple[str, object, str], ...]
 Meaning = tuple[str, object]
 
-LONG_WORD: Final = 8
+LONG_WORD: Final = 7
 """Letters from which two slips are forgiven instead of one (common practice of spelling correction, no source)."""
 SHORTEST_PART: Final = 2
 """Letters of the shortest word that a name written without spaces is cut into (abwheel)."""
@@ -163,7 +163,7 @@ class Lexicon:
                     best.setdefault(slips, []).append(other)
         if not best:
             return None
-        nearest = sorted(best[min(best)], key=lambda one: (one not in self._name_words, -len(one)))
+        nearest = sorted(best[min(best)], key=lambda one: (-len(one), one not in self._name_words))
         stems = {one.rstrip("s") for one in nearest}
         return nearest[0] if len(stems) == 1 or len(word) > SHORTEST_MENDED else None
 

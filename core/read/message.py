@@ -39,6 +39,12 @@ def _which_one(flowed: Flowed) -> Doubt:
     return doubt
 
 
+VARIANTS = (
+    ("FEETON", "push-up", "feet-elevated-push-up"),
+    ("KNEESON", "push-up", "knee-push-up"),
+    ("HANDSON", "push-up", "hands-elevated-push-up"),
+)
+"""Words away from the name that make an exercise its variant."""
 MOST_OPTIONS = 6
 """A question offers at most so many answers."""
 
@@ -49,6 +55,7 @@ class Message:
     def __init__(self, text: str, setting: Setting) -> None:
         self._setting = setting
         tongue = language(setting.language)
+        self._names = tongue.names
         self.stream = Stream(text, mark(tongue.lexicon.spell(lex(text)), tongue))
         self.undone: set[int] = set()
         self.trace: list[tuple[str, str]] = []
@@ -163,8 +170,22 @@ class Message:
             return () if alone is None or parsed.unknown_name else (alone,)
         one = one_of(mention, self._setting)
         if one is not None:
-            return (one,)
+            return (self._variant(one, mention, stretch),)
         return self._by_load(mention, parsed)
+
+    def _variant(self, exercise: str, mention: Mention, stretch: Stretch) -> str:
+        """What is said away from the name and makes it another: dumbbells, feet on a box, knees."""
+        s = self.stream
+        inside = [i for first, last in stretch.ranges for i in range(first, last)]
+        for kind, base, other in VARIANTS:
+            if exercise == base and any(s.all[i].has(kind) for i in inside):
+                return other
+        many = any(s.all[i].has("IMPL") and s.all[i].text in ("dumbbells", "dbs", "dumbells") for i in inside)
+        if many and EXERCISES[exercise].load_kind == "total" and "barbell" not in mention.words:
+            twin = self._names.by_words.get(mention.words | {"dumbbell"})
+            if twin is not None and len(twin.ids) == 1 and EXERCISES[twin.ids[0]].load_kind == "per_hand":
+                return twin.ids[0]
+        return exercise
 
     def _by_load(self, mention: Mention, parsed: Parsed) -> tuple[str, ...]:
         """Dumbbell loads in the plural make curls, shrugs and lunges those done with dumbbells."""

@@ -16,6 +16,8 @@ LONGEST_PHASE: Final = 30.0
 """Seconds; a longer lowering or pause is not a tempo (common practice, no source)."""
 LONGEST_DIGIT: Final = 6.0
 """A tempo written without the word has no part longer than this many seconds (common practice, no source)."""
+MOST_MISSED: Final = 30.0
+"""A number behind 'failed at' up to this is a repetition, above it a load (common practice, no source)."""
 BARE_REST_MINUTES: Final = 6.0
 """A bare number after 'rest' up to this is minutes, above it seconds (common practice, no source)."""
 
@@ -39,12 +41,13 @@ Found = Remark | None
 def _range_middle(s: Stream, i: int) -> tuple[float, int] | None:
     """A number or a spread (8-9, 1 to 2, one or two): its middle and the last index."""
     first = s.num(i)
-    if first is None or s.all[i].has("SETQ", "LOADQ"):
+    if first is None or s.all[i].has("SETQ", "LOADQ") or s.all[i].plural:
         return None
     j = i + 1
     if s.is_(j, "DASH", "TO", "OR", "SLASH") and (second := s.num(j + 1)) is not None:
         apart = second - first
-        if 0 < apart <= 2 and not (s.is_(j, "SLASH") and second == MOST_RESERVE):
+        listed = s.is_(j, "SLASH") and s.is_(j + 2, "SLASH", "COMMA") and s.is_(j + 3, "NUM")
+        if 0 < apart <= 2 and not listed and not (s.is_(j, "SLASH") and second == MOST_RESERVE):
             return (first + second) / 2, j + 1
     return first, i
 
@@ -150,7 +153,8 @@ def _rest(s: Stream, i: int) -> Found:
     if seconds is None:
         return None
     j = s.skip(seconds[1] + 1, "OF", "ARTICLE", "IN", "FILLER")
-    if not s.is_(j, "REST", "BETWEEN"):
+    bare = s.dur(i) is None and not s.is_(i + 1, "DASH", "TO", "OR")
+    if not s.is_(j, "REST", "BETWEEN") or (bare and not s.is_(j, "REST")):
         return None
     end = s.skip(j + 1, "BETWEEN", "EACH", "ALL", "IN", "REST", "SETS")
     first = i
@@ -217,7 +221,13 @@ def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
             if lexeme.text != "x":
                 break
             parts.append(0.0)
-        elif lexeme.text.isdigit() and lexeme.glued + 1 and len(lexeme.text) <= 4 - len(parts):
+        elif (
+            len(lexeme.text) > 1
+            and (s.is_(j + 1, "DASH", "SLASH") or s.is_(j - 1, "DASH", "SLASH"))
+            and lexeme.text != "10"
+        ):
+            return [], j
+        elif lexeme.text.isdigit() and len(lexeme.text) <= 4 - len(parts):
             whole = lexeme.text if not (lexeme.text == "10" and s.is_(j + 1, "DASH")) else ""
             parts.extend(float(digit) for digit in whole) if whole else parts.append(10.0)
         else:
@@ -280,7 +290,12 @@ def _seconds_first(s: Stream, i: int) -> Found:
     if not s.is_(j, *_PHASES):
         return None
     if seconds is None:
-        plain = s.all[j].text in ("down", "up") and j == i + 1 and bare is not None and bare <= 8
+        plain = (
+            (s.all[j].text in ("down", "up", "doon") or s.is_(j, "BOTTOM"))
+            and j == i + 1
+            and bare is not None
+            and bare <= 8
+        )
         if not plain or s.is_(i - 1, "X", "FOR", "AT") or s.is_(j + 1, "NUM", "TO") and not _phase_follows(s, j + 1):
             return None
         if not _phase_follows(s, s.skip(j + 1, "COMMA", "AND")) and not _phase_precedes(s, i):
@@ -337,9 +352,10 @@ def _form(s: Stream, i: int) -> Found:
         last_only = any(s.all[k].has("LAST") for k in range(i, j))
         for kind, verdict in _VERDICTS.items():
             if s.is_(j, kind):
-                return Remark("form", _negated(s, j, verdict), i, j, last_only=last_only)
+                return Remark("form", _negated(s, j, verdict), i, j, wide=not last_only, last_only=last_only)
         if s.is_(j, "FORM"):
-            return Remark("form", _negated(s, j, str(s.all[j].k["FORM"])), i, j, last_only=last_only)
+            verdict = _negated(s, j, str(s.all[j].k["FORM"]))
+            return Remark("form", verdict, i, j, wide=not last_only, last_only=last_only)
         return None
     if s.is_(i, "FORM"):
         end = i + 1 if s.is_(i + 1, "FORMNOUN") else i
@@ -390,36 +406,64 @@ def _partials(s: Stream, i: int) -> Found:
     return Remark("partials", int(count), i, k) if s.is_(k, "PARTIALS") else None
 
 
+_BETWEEN_FAIL: Final = ("ON", "ARTICLE", "AT", "IN", "FILLER", "REPS", "TO", "LASTREP", "AND", "RANGE", "FOR")
+
+
 def _fail(s: Stream, i: int) -> Found:
-    """A repetition tried and missed; the number of the missed one if said."""
-    first = i
-    if s.is_(i - 1, "THEN", "AND", "BUT", "SELF") and s.all[i - 1].text != "and":
-        first = i
-    j = (
-        s.skip(i + 1, "ON", "ARTICLE", "AT", "IN", "FILLER", "REPS", "TO", "LASTREP", "AND")
-        if not s.is_(i + 1, "EX")
-        else i + 1
-    )
-    missed: float | None = None
+    """A repetition tried and missed; the number of the missed one if said, before or behind."""
+    first, missed = i, None
+    if s.is_(i - 1, "ORD"):
+        first, missed = i - 1, s.all[i - 1].num("ORD")
+    j = i + 1 if s.is_(i + 1, "EX") else s.skip(i + 1, *_BETWEEN_FAIL)
     last_only = s.is_(j, "LAST")
     if s.is_(j, "ORD", "ORDREP"):
         missed = s.all[j].num("ORD" if "ORD" in s.all[j].k else "ORDREP")
         j = s.skip(j + 1, "REPS", "SETS")
         missed = None if s.all[j - 1].has("SETS") else missed
-    elif s.is_(j, "NUM") and any(s.all[k].has("REPS", "ON", "AT") or s.all[k].text == "rep" for k in range(i + 1, j)):
-        near = [s.all[k] for k in range(i + 1, j)]
-        if any(one.has("REPS") for one in near) or (s.all[j].value <= 30 and not s.is_(j + 1, "X")):
-            missed = s.all[j].value
-            j += 1
+    elif s.is_(j, "NUM") and _names_a_rep(s, i, j):
+        missed = s.all[j].value
+        j += 1
     if missed is None and s.all[i].k["FAIL"] == "ordinal":
         return None
     end = max(i, j - 1)
     while s.is_(end + 1, "LASTREP", "LAST", "ON", "ARTICLE", "REPS", "ATTEMPT") and end - i < 8:
         end += 1
         last_only = last_only or s.is_(end, "LAST")
-    while end > i and s.all[end].has("ON", "ARTICLE", "AND", "AT", "IN", "TO") and not s.all[end].has("LAST"):
+    while end > i and s.all[end].has("ON", "ARTICLE", "AND", "AT", "IN", "TO", "FOR") and not s.all[end].has("LAST"):
         end -= 1
     return Remark("failed", missed, first, end, last_only=last_only)
+
+
+def _names_a_rep(s: Stream, i: int, j: int) -> bool:
+    """Whether the number behind a failure is the repetition that was missed."""
+    if _one_more_than_told(s, i, s.all[j].value):
+        return True
+    near = s.all[i + 1 : j]
+    if any(one.has("REPS") for one in near):
+        return True
+    return any(one.has("ON", "AT") for one in near) and s.all[j].value <= MOST_MISSED and not s.is_(j + 1, "X")
+
+
+def _one_more_than_told(s: Stream, i: int, value: float) -> bool:
+    """Whether the last count told is one less: 11, got stuck on twelve."""
+    for k in range(i - 1, max(-1, i - 8), -1):
+        if "NUM" in s.all[k].k:
+            return s.all[k].value == value - 1
+    return False
+
+
+def _attempt(s: Stream, i: int) -> Found:
+    """Went for a 7th, tried for 8: the next repetition tried and, being told so, missed."""
+    j = s.skip(i + 1, "FOR", "ARTICLE", "REPS")
+    if s.is_(j, "ORD"):
+        missed = s.all[j].num("ORD")
+    elif s.is_(j, "NUM") and _one_more_than_told(s, i, s.all[j].value):
+        missed = s.all[j].value
+    else:
+        return None
+    end = s.skip(j + 1, "REPS", "AND", "BUT", "ARTICLE", "FILLER", "SELF")
+    end = end if s.is_(end, "FAIL") else j
+    return Remark("failed", missed, i, end)
 
 
 def _warmup(s: Stream, i: int) -> Found:
@@ -448,6 +492,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
     (("ECC", "BOTTOM", "CON", "TOP", "DUR", "NUM"), _tempo_phase),
     (("PLUS", "THEN", "AND", "WITH", "COMMA"), _partials),
     (("ZERORIR",), _zero_reserve),
+    (("ATTEMPT",), _attempt),
     (("FAIL",), _fail),
     (("LEN", "DEFICIT", "RANGE"), _extent),
     (("FORMNOUN", "FORM", "GOODQ", "FAIRQ", "BADQ"), _form),

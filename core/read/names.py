@@ -18,6 +18,7 @@ class Mention:
 
     ids: tuple[str, ...]
     generic: bool = False
+    words: frozenset[str] = frozenset()
 
     @property
     def lacking(self) -> bool:
@@ -33,13 +34,13 @@ class Names:
     def __init__(self, exercises: Mapping[str, str], families: tuple[tuple[str, str], ...], lacking: str) -> None:
         self.by_words: dict[frozenset[str], Mention] = {}
         for words in _expanded(lacking):
-            self.by_words[words] = Mention(())
+            self.by_words[words] = Mention((), words=words)
         for names, members in families:
             for words in _expanded(names):
-                self.by_words[words] = Mention(tuple(members.split()), generic=True)
+                self.by_words[words] = Mention(tuple(members.split()), generic=len(members.split()) > 1, words=words)
         for exercise, names in exercises.items():
             for words in _expanded(names):
-                self.by_words[words] = Mention((exercise,))
+                self.by_words[words] = Mention((exercise,), words=words)
 
     def find(self, concepts: list[str]) -> tuple[int, Mention] | None:
         """The longest name made of the first few of these words: how many it takes, and what it is."""

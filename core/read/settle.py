@@ -351,6 +351,8 @@ class Settler:
         load: Known = last.load if last is not None else unsaid(self._id, self._setting)
         for said in (group.load, group.load_change):
             if said is not None:
+                if said.way == "added" and self._outside and said is group.load:
+                    said = replace(said, way="delta")  # noqa: PLW2901
                 if said.way == "plain" and not self._outside and load is not None and load.kind in ("assist", "added"):
                     said = replace(said, way=load.kind)  # type: ignore[arg-type]  # noqa: PLW2901
                 load = moved(said, self._id, self._setting, load)

@@ -46,7 +46,7 @@ def _tick(s: Stream, row: tuple[int, int], *, many: bool) -> bool | None:
             found = True
         elif "CROSS" in lexeme.k:
             s.use([i])
-            found = False if found is None else found
+            found = False if found is None and i == first else found
         elif lexeme.text == "[":
             if s.is_(i + 1, "CLOSE"):
                 s.use([i, i + 1])
@@ -78,12 +78,20 @@ def drop_labels(s: Stream) -> None:
         elif s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or s.all[min(i + 1, len(s) - 1)].text == "one"):
             if not s.is_(i - 1, "AMEND") and not s.is_(i - 2, "AMEND"):
                 s.use([i, i + 1])
+    _drop_counting(s, rows)
     for first, _ in rows:
         letter = s.all[first].text
         if len(letter) == 1 and letter.isalpha() and s.is_(first + 1, "NUM") and s.all[first + 1].glued:
             after = s.skip(first + 2, "CLOSE", "STOP", "COLON", "DASH", "DOT")
             if s.is_(after, "EX", "BODY", "WEIGHTED"):
                 s.use([first, first + 1])
+
+
+def _drop_counting(s: Stream, rows: list[tuple[int, int]]) -> None:
+    """1 bench 60x8, 2 row 50x10: numbers that only count the lines."""
+    led = [first for first, last in rows if s.is_(first, "NUM") and s.is_(first + 1, "EX") and last - first > 2]
+    if len(led) > 1 and [s.all[first].value for first in led] == [float(n + 1) for n in range(len(led))]:
+        s.use(led)
 
 
 def _names_a_set(s: Stream, i: int) -> bool:
