@@ -180,7 +180,7 @@ def _safe(cell: object) -> object:
 
 def what_if(office: Office, who: Person, order: WhatIf) -> None:
     """Both orders of ways run forward from the client's own state: three lines and a picture."""
-    book = office.book(who)
+    book = reviewing.caught_up(office.book(who), office.case.now)
     if book.hold is not None:
         office.reply(office.say("what_if.held", name=order.who))
         return

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 from typing import Any, Final
 
 from bot.desk.office import Office
+from bot.desk.reviewing import caught_up
 from bot.store import coach_clock, coaching, people
 from bot.store.coaching import Question
 from bot.store.people import Person
@@ -64,7 +65,8 @@ def ways(office: Office, who: Person, order: WayOrder) -> None:
     """Which ways go first from now on."""
     rein = Rein("ways", order.exercise, ways=order.ways)
     coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
-    said = ways_said(office, order.ways)
+    some = order.ways
+    said = ways_said(office, some) if len(some) > 1 else office.say("desk.way.first", first=some[0])
     if order.exercise is None:
         office.reply(office.say("desk.ways", name=order.who, ways=said))
     else:
@@ -86,7 +88,7 @@ def ways_said(office: Office, some: tuple[str, ...]) -> str:
 
 def next_time(office: Office, who: Person, order: NextTime) -> None:
     """A target for the next session, inside the limits; past one it is said which and why."""
-    book = office.book(who)
+    book = caught_up(office.book(who), office.case.now)
     target = _target(office, book, order)
     odd = _limit(office, book, order, target)
     if odd is not None:

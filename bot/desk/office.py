@@ -70,7 +70,7 @@ class Office:
             name: tuple(item.exercise for day in plans.weekly(self.conn, one.id).days for item in day.exercises)
             for name, one in self.clients.items()
         }
-        return Around(tuple(self.clients), find, self.today, planned)
+        return Around(tuple(self.clients), find, self.today, planned, self.coach.lifts)
 
     def book(self, who: Person) -> Book:
         """A client's book now."""

@@ -9,10 +9,12 @@ from sqlalchemy import Connection
 from bot.store import books, coaching, records
 from bot.store.progress import Folding
 from core.adviser import Advisers
-from core.advising import load
+from core.advising import absorb, begin, dump, load
 from core.evidence.desk import desk_value
+from core.flow import day
 from core.foresight import standing
 from core.model.book import Book
+from core.model.target import Session
 from core.model.week import Proposal, Record, Standing
 from core.review.week import week_of
 
@@ -30,9 +32,29 @@ def record_of(conn: Connection, who: int, now: datetime, folding: Folding) -> Re
 
 def whole(conn: Connection, who: int, record: Record, now: datetime, folding: Folding) -> Record:
     """The record with estimates and proposals."""
-    book = books.load(conn, who, now, folding)
+    book = caught_up(books.load(conn, who, now, folding), now)
     today = now.astimezone(book.profile.zone).date()
     return replace(record, standings=_standings(conn, who, record, book, today), proposals=_proposals(book, today))
+
+
+def caught_up(book: Book, now: datetime) -> Book:
+    """The book with today's sets taken for history, as they will be tomorrow."""
+    on = day.session_day(book, now)
+    sets = day.acts_of(day.sets_on(book, on))
+    progress = dict(book.progress)
+    for exercise in dict.fromkeys(one.exercise for one in sets if one.exercise is not None):
+        done = tuple(one for one in sets if one.exercise == exercise)
+        before = load(progress[exercise]) if exercise in progress else begin(book.lifter, exercise)
+        session = Session(on, done, book.targets.get(exercise))
+        progress[exercise] = dump(absorb(before, book.lifter, day.aim_of(book, on, exercise), session))
+    return replace(book, progress=progress)
+
+
+def for_day(conn: Connection, who: int, book: Book, on: date, now: datetime) -> Book:
+    """The book as it will stand on a later day: today's sets are history, and the coach's orders are that day's."""
+    if day.session_day(book, now) == on:
+        return book
+    return coaching.in_hand(conn, who, replace(caught_up(book, now), fixed={}), on)
 
 
 def _standings(conn: Connection, who: int, record: Record, book: Book, today: date) -> tuple[Standing, ...]:
@@ -53,7 +75,7 @@ def _proposals(book: Book, today: date) -> tuple[Proposal, ...]:
     if book.hold is not None:
         return ()
     days = ((today + timedelta(days=n)) for n in range(1, _AHEAD))
-    on = next((day for day in days if book.plan.on(day.weekday())), None)
+    on = next((one for one in days if book.plan.on(one.weekday())), None)
     planned = book.plan.on(on.weekday()) if on is not None else None
     if on is None or planned is None:
         return ()

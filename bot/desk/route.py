@@ -4,7 +4,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection
 
-from bot.desk import coach, group, group_door, joining, lifter, own_plan
+from bot.desk import coach, group, group_door, joining, lifter, own_plan, reviewing
 from bot.desk import coach_clock as coachs_clock
 from bot.desk.lifter import Said
 from bot.desk.rooms import Case, Parts
@@ -50,6 +50,8 @@ def remind(conn: Connection, parts: Parts, due: agenda.Due, now: datetime) -> No
         return
     if people.is_reached(conn, due.person):
         book = books.load(conn, due.person, now, parts.folding)
+        if due.kind == "prompt":
+            book = reviewing.for_day(conn, due.person, book, due.on, now)
         outcome = parts.remind(due.kind, due.on, book, now)
         outcomes.carry_out(conn, Cause(due.person, None, now), outcome)
         who = people.get(conn, due.person)
@@ -117,7 +119,9 @@ def _whole(text: str) -> str:
 
 
 def _moved(conn: Connection, arrived: Arrived, opened: Opened) -> None:
-    chat = people.chat_of(conn, arrived.raw.channel, arrived.raw.chat)
+    # A group tells of its move in both places: the message may come from the new chat, the value names the old one.
+    told = opened.chat if isinstance(opened, Gone | Back | Renamed) else arrived.raw.chat
+    chat = people.chat_of(conn, arrived.raw.channel, told)
     if chat is not None:
         match opened:
             case Gone():

@@ -118,6 +118,7 @@ class WeekFacts:
     changes: tuple[ChangeSeen, ...]
     proposals: tuple[Proposal, ...]
     held: Sign | None = None
+    has_plan: bool = True
 
 
 @dataclass(frozen=True, slots=True)

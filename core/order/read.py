@@ -30,6 +30,8 @@ class Around:
     today: date
     planned: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     """Each client's exercises, so that "Mira's squats" are hers."""
+    lifts: bool = True
+    """The coach trains too, so that "hold on" or "bench 60x8" may be a lifter's words."""
 
 
 class _Stop(Exception):
@@ -81,7 +83,7 @@ def read_order(text: str, around: Around) -> Understood | None:
             answer = _made(name, found, around, words)
             if not isinstance(answer, NoClient | Lacking):
                 return answer
-            if isinstance(answer, NoClient) and not answer.near and name in _WEAK:
+            if isinstance(answer, NoClient) and not answer.near and name in _WEAK and around.lifts:
                 continue
             if doubt is None or isinstance(doubt, NoClient):
                 doubt = answer

@@ -35,4 +35,5 @@ def week_of(
         changes=seen.changes(record, first, last),
         proposals=record.proposals,
         held=record.held,
+        has_plan=bool(record.plan.days),
     )
