@@ -29,7 +29,7 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.line.kept": (", {n} of {planned} sessions", ", {n} of {planned} sessions"),
     "group.line.up": ", up {n}",
     "group.line.down": ", down {n}",
-    "group.line.even": ", as last week",
+    "group.line.even": "",
     "group.teams": "Teams: {list}.",
     "group.team": "{team} {points}",
     "group.steps": "Steps this week: {list}.",

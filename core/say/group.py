@@ -1,6 +1,7 @@
 """The posts of a group's challenge: a table of standings in, words out. It is given no load, body, ache or target."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import timedelta
 
 from core.model.challenge import Challenge, Standing, Table
@@ -54,7 +55,8 @@ def final(voice: Voice, challenge: Challenge, table: Table) -> str:
     kept, planned = (sum(getattr(one, name) for one in table.standings) for name in ("kept", "planned"))
     if planned:
         lines.append(voice.say("group.final.kept", n=kept, planned=planned))
-    return "\n".join((*lines, *_lines(voice, table)))
+    level = Table(table.week, tuple(replace(one, trend=None) for one in table.standings))
+    return "\n".join((*lines, *_lines(voice, level)))
 
 
 def _lines(voice: Voice, table: Table) -> Iterable[str]:

@@ -122,7 +122,8 @@ async def _visit(season: Season, number: int, at: datetime, since: int) -> None:
     boasts = number == BOASTS and since >= 7
     if number == HURT and 14 <= since < 28:
         if since < 18:
-            await season.room.say(user, "left knee hurts 6 of 10, lower back 6 of 10, right shoulder 6 of 10")
+            for where in ("left knee", "lower back", "right shoulder"):
+                await season.room.say(user, f"{where} hurts, 6/10")
         return
     missed = season.chance.random() < 0.1
     if missed and not boasts:

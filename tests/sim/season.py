@@ -7,7 +7,7 @@ import argparse
 import time
 from collections import Counter
 from concurrent.futures import ProcessPoolExecutor
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import partial
 
 import numpy as np
@@ -15,7 +15,7 @@ from scipy.stats import spearmanr
 
 from core.challenge.ledger import chances_of
 from core.challenge.standings import points_of
-from tests.sim.season_life import CHALLENGE, Lived, Manner, inflated, said_yes, season
+from tests.sim.season_life import CHALLENGE, Lived, Manner, inflated, paced, said_yes, season, told_twice
 from tests.sim.season_people import draw_member
 
 TRUE = ("honest", "misses")
@@ -26,14 +26,11 @@ MANNERS = {
     "inflates": Manner(tell=inflated),
     "invents": Manner(invents=0.3),
     "misses": Manner(skips=0.3),
-    "twice": Manner(twice=True),
-    "patient": Manner(invents=0.3, paced=True),
 }
 
 LIARS = (
     ("reports inflated by 20 %", "inflates", "honest"),
     ("sessions invented, told in one go", "invents", "misses"),
-    ("every session told twice", "twice", "honest"),
 )
 """What the liar does, and what the twin does with the same luck: the same, or only what was true of it."""
 
@@ -47,6 +44,8 @@ class Line:
     diligence: float
     held: int
     results: Counter[str] = field(default_factory=Counter)
+    otherwise: float = 0.0
+    """Points of the same season told otherwise: every session twice (honest), or set by set in real time (invents)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +69,8 @@ def line(number: int, group: Group, manner: str) -> Line:
     }
     lived = season(member, number, MANNERS[manner])
     points = _exact(said_yes(lived) if manner in TRUE else lived)
-    return Line(points, nature, member.diligence, lived.held, Counter(lived.results))
+    other = _exact(said_yes(paced(lived) if manner == "invents" else told_twice(lived)))
+    return Line(points, nature, member.diligence, lived.held, Counter(lived.results), other)
 
 
 def _exact(lived: Lived) -> float:
@@ -120,13 +120,16 @@ def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
     varied = lines(Group(group.members, group.seed, varied=True), "honest", pool)
     found = correlation([one.points for one in varied], [one.diligence for one in varied])
     out.append(row("varied diligence: points with diligence", found, "0.70 or more", found >= 0.7))
+    fewer = honest["misses"]
     for name, manner, twin in LIARS:
         liars = lines(group, manner, pool)
         share = no_gain(liars, honest[twin])
         out.append(row(f"{name}: no gain over the honest twin", share, "0.95 or more", share >= 0.95))
         out.append(row(f"{name}: mean points beyond the twin's", gain(liars, honest[twin])))
-    patient = gain(lines(group, "patient", pool), honest["misses"])
-    out.append(row("sessions invented set by set in real time: mean points beyond the twin's", patient))
+    again = float(np.mean([one.otherwise <= one.points for one in even]))
+    out.append(row("every session told twice: no gain over the honest twin", again, "0.95 or more", again >= 0.95))
+    patient = [replace(one, points=one.otherwise) for one in liars]
+    out.append(row("sessions invented set by set in real time: mean points beyond the twin's", gain(patient, fewer)))
     out.append(row("honest members of whom any report waited", float(np.mean([one.held > 0 for one in even]))))
     total: Counter[str] = sum((one.results for one in even), Counter())
     became = ", ".join(f"{name} {count / total.total():.0%}" for name, count in total.most_common())

@@ -35,15 +35,12 @@ Tell = Callable[[SetAct], SetAct]
 class Manner:
     """How a member reports.
 
-    ``invents``: the share of sessions told but not done, all in one go or ``paced`` as if they happened; ``skips``: the
-    same share not done and not told; ``twice``: every session told once more.
+    ``invents``: the share of sessions told in one go but not done; ``skips``: the same share not done and not told.
     """
 
     tell: Tell = lambda act: act
     invents: float = 0.0
     skips: float = 0.0
-    paced: bool = False
-    twice: bool = False
 
 
 @dataclass(slots=True)
@@ -71,8 +68,6 @@ def season(member: Member, number: int, manner: Manner) -> Lived:
             gain(person.truth, 3.5, luck)
         honest_before = on < STARTS
         days.append(_day(member, people, known, on, luck, Manner() if honest_before else manner, lived))
-    if manner.twice:
-        days += [one for one in days if one.on >= STARTS]
     lived.record = replace(lived.record, days=tuple(days))
     return lived
 
@@ -97,7 +92,7 @@ def _day(
         attempts.append(_attempt(person, target, sets, known[place], on, lived))
         if sets:
             known[place] = advising.absorb(known[place], person.lifter, person.aim, Session(on, sets, target))
-    word: Word = "waits" if invented and not manner.paced else "unneeded"
+    word: Word = "waits" if invented else "unneeded"
     lived.held += word == "waits"
     return DayDone(on, tuple(attempts), word=word)
 
@@ -146,6 +141,17 @@ def said_yes(lived: Lived) -> Lived:
         replace(day, word="unneeded", attempts=tuple(replace(one, word="unneeded") for one in day.attempts))
         for day in lived.record.days
     )
+    return replace(lived, record=replace(lived.record, days=days))
+
+
+def told_twice(lived: Lived) -> Lived:
+    """The same season, every session told once more."""
+    return replace(lived, record=replace(lived.record, days=lived.record.days * 2))
+
+
+def paced(lived: Lived) -> Lived:
+    """The same season, invented sessions told set by set as if they happened."""
+    days = tuple(replace(day, word="unneeded") for day in lived.record.days)
     return replace(lived, record=replace(lived.record, days=days))
 
 

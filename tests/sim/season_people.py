@@ -23,7 +23,7 @@ from tests.sim.people import (
 
 WEIGHT_OF_WOMEN: Final = 0.85
 HELD_BY_WOMEN: Final = 0.72
-MOST_EXERCISES: Final = 3
+MOST_EXERCISES: Final = 2
 
 
 @dataclass(frozen=True, slots=True)
