@@ -127,6 +127,8 @@ def _meant(case: Case, who: Person | None, said: Spoken, here: Chat | None) -> O
     if who is None:
         return None
     mine = challenges.of_person(case.conn, who.id)
+    if not mine and who.coaches and said.kind == "standings":
+        mine = challenges.of_coach(case.conn, who.id)
     if mine or said.kind != "join":
         return mine[-1] if mine else None
     near = challenges.of_coach(case.conn, who.coach) if who.coach is not None else []

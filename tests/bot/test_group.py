@@ -43,6 +43,7 @@ async def test_the_coach_opens_from_the_own_chat_in_the_group_named(tmp_path: Pa
         await here.in_group(INES, "end challenge")
         assert await here.room.say(INES, 'challenge "Dark" for two weeks, steps only') == ["Opened in Harbour Street."]
         assert here.posts()[-1].startswith("Dark: 2 weeks")
+        assert (await here.room.say(INES, "standings"))[0].startswith("Dark, week 1 of 2.")
         assert await here.room.say(INES, "end challenge") == ["Dark ends here, on the coach's word."]
         await here.room.say(INES, "anything", chat=-77, private=False, title="River gym")
         await here.in_group(INES, "standings")
