@@ -9,7 +9,7 @@ from core.flow import day
 from core.flow.scene import Scene
 from core.flow.targets import opened, renewed
 from core.model.acts import AcheAct, Alarm, Bodyweight
-from core.model.book import Hold
+from core.model.book import Hold, Kept
 from core.model.facts import Ached, Alarmed, AlertAche, AlertAlarm, Careful, Eased, OffToday, Weighed
 from core.model.lifter import Ache
 
@@ -30,6 +30,17 @@ def ache(scene: Scene, acts: Sequence[AcheAct]) -> Scene:
         if told:
             scene = scene.alerts_coach(AlertAche(scene.book.profile.name, act, eased, off))
     return scene
+
+
+def without_aches(scene: Scene, gone: Sequence[Kept]) -> Scene:
+    """Without the aches that these acts told of, and with the targets made anew that they had eased."""
+    told = {(kept.act.where, kept.act.side, kept.on) for kept in gone if isinstance(kept.act, AcheAct)}
+    if not told:
+        return scene
+    lifter = scene.book.lifter
+    aches = tuple(ache for ache in lifter.aches if (ache.where, ache.side, ache.on) not in told)
+    scene = scene.makes(replace(lifter, aches=aches))
+    return scene if scene.book.hold else renewed(scene, tuple(scene.book.targets))
 
 
 def _same_place(one: Ache, act: AcheAct) -> bool:

@@ -6,9 +6,10 @@ from datetime import timedelta
 from typing import Any, Final
 
 from core.flow import day
+from core.flow.body import without_aches
 from core.flow.scene import Scene
 from core.flow.targets import opened
-from core.model.acts import Amend, Erase, SetAct, Which
+from core.model.acts import Alarm, Amend, Erase, SetAct, Which
 from core.model.book import Kept
 from core.model.facts import Amended, EraseAsked, Erased, NoSuchSet, Told, Undone
 from core.model.working import working_sets
@@ -70,15 +71,15 @@ def erase(scene: Scene, acts: Sequence[Erase]) -> Scene:
 
 
 def undo(scene: Scene) -> Scene:
-    """Take back what the last message recorded, if that was a moment ago."""
+    """Take back what the last message recorded, if that was a moment ago. An alarm is not taken back by a word."""
     recent = [kept for kept in scene.book.kept if scene.now - kept.at <= UNDO_WITHIN]
-    if not recent:
+    message = max((kept.message for kept in recent), default=None)
+    gone = [kept for kept in recent if kept.message == message and not isinstance(kept.act, Alarm)]
+    if not gone:
         return scene.says(Told("undo.nothing"))
-    message = max(kept.message for kept in recent)
-    gone = [kept for kept in recent if kept.message == message]
     for kept in gone:
         scene = scene.changes(kept, None)
-    sets = day.acts_of(gone)
+    scene, sets = without_aches(scene, gone), day.acts_of(gone)
     return scene.says(Undone(sets, len(gone) - len(sets)))
 
 

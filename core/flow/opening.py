@@ -4,9 +4,9 @@ from dataclasses import replace
 from datetime import date, datetime
 
 from core.flow import day
+from core.flow.body import without_aches
 from core.flow.scene import Adviser, Scene
-from core.flow.targets import renewed
-from core.model.acts import AcheAct, SetAct
+from core.model.acts import SetAct
 from core.model.book import Book, Incoming, Kept
 
 
@@ -29,7 +29,7 @@ def of_message(incoming: Incoming, book: Book, now: datetime, adviser: Adviser) 
         words=incoming.text,
         gone=tuple(kept.act for kept in before if isinstance(kept.act, SetAct)),
     )
-    return _without_aches(scene, before)
+    return without_aches(scene, before)
 
 
 def of_clock(on: date | None, book: Book, now: datetime, adviser: Adviser) -> Scene:
@@ -46,14 +46,3 @@ def _of(book: Book, message: int) -> tuple[Kept, ...]:
 
 def _earlier(book: Book, message: int) -> tuple[Kept, ...]:
     return tuple(kept for kept in book.kept if kept.message < message)
-
-
-def _without_aches(scene: Scene, gone: tuple[Kept, ...]) -> Scene:
-    """Without the aches that these acts told of, and with the targets made anew that they had eased."""
-    told = {(kept.act.where, kept.act.side, kept.on) for kept in gone if isinstance(kept.act, AcheAct)}
-    if not told:
-        return scene
-    lifter = scene.book.lifter
-    aches = tuple(ache for ache in lifter.aches if (ache.where, ache.side, ache.on) not in told)
-    scene = scene.makes(replace(lifter, aches=aches))
-    return scene if scene.book.hold else renewed(scene, tuple(scene.book.targets))

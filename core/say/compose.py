@@ -14,7 +14,7 @@ from core.say.render import Voice
 Question = Asked | Offered | EraseAsked | DoneAsked
 """The facts that ask something."""
 
-LABEL_FITS: Final = 36
+LABEL_FITS: Final = 42
 """Characters that a button shows on a phone; longer answers are numbered in the text."""
 
 _SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
@@ -103,7 +103,10 @@ def _done_asked(voice: Voice, fact: DoneAsked) -> tuple[str, Ask]:
     whole = Option(voice.say("ask.done.session"), (Finish(),))
     if fact.done is None:
         return voice.say("ask.done.whole"), Ask("meaning", (whole, Option(voice.say("no"), ())))
-    one = Option(voice.say("ask.done.set", what=figures.short(voice, replace(fact.done, rest_s=None))), (fact.done,))
+    one = Option(
+        voice.say("ask.done.set", what=figures.short(voice, replace(fact.done, rest_s=None, tempo=None, range=None))),
+        (fact.done,),
+    )
     return voice.say("ask.done", n=fact.number, of=fact.of), Ask("meaning", (one, whole))
 
 

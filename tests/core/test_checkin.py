@@ -90,6 +90,21 @@ def test_an_answer_belongs_to_the_message_that_raised_the_question() -> None:
     assert [one.reps for one in world.sets()] == [10, 10, 10]
 
 
+def test_undo_takes_back_an_ache_and_what_it_eased_but_no_alarm() -> None:
+    world = World()
+    says(world, "goblet squat 24 kg x 12")
+    before = dict(world.book.targets)
+    says(world, "left knee 5/10")
+    assert dict(world.book.targets) != before
+    says(world, "undo")
+    assert world.book.lifter.aches == ()
+    assert dict(world.book.targets) == before
+    says(world, "my chest feels tight, strange pressure")
+    says(world, "undo")
+    assert world.book.hold is not None
+    assert len(world.sets()) == 1
+
+
 def test_a_question_replaced_by_another_is_kept_as_a_note() -> None:
     world = World(plan=Plan())
     says(world, "leg press 3x12")
