@@ -1,0 +1,106 @@
+"""A member's day made ready for scoring: what counts as told live, swaps, aches, reports held against the forecast."""
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, time, timedelta
+
+import pytest
+
+from core.advising import absorb, begin, dump
+from core.contest import Told, day_of, told_live, with_words
+from core.model.acts import Act, Begin, Finish, SetAct, Swap
+from core.model.book import Kept
+from core.model.lifter import Ache, Lifter
+from core.model.plan import Planned, TrainingDay
+from core.model.quantities import Load
+from core.model.target import Aim, Session, Target, TargetSet
+
+ON = date(2026, 3, 2)
+AT = datetime(2026, 3, 2, 18, tzinfo=UTC)
+SQUAT, ROW = "back-squat", "dumbbell-row"
+AIM = Aim(2, (5, 8))
+SIXTY = Load("total", 60.0)
+TARGET = Target("reps", (TargetSet(SIXTY, (6, 8), 2.0),) * 2)
+DAY = TrainingDay(0, time(18), "One", (Planned(SQUAT, AIM),))
+
+
+def kept(*acts: Act, every: float = 6.0) -> tuple[Kept, ...]:
+    """Acts told so many minutes apart."""
+    return tuple(Kept(n, act, ON, AT + timedelta(minutes=every * n), n) for n, act in enumerate(acts))
+
+
+def done(*reps: int, exercise: str = SQUAT, **more: object) -> tuple[SetAct, ...]:
+    return tuple(replace(SetAct(exercise, SIXTY, one, rir=2.0), **more) for one in reps)  # type: ignore[arg-type]
+
+
+def told(*acts: Act, every: float = 6.0, **more: object) -> Told:
+    whole = Told(ON, DAY, kept(Begin(), *acts, every=every), {SQUAT: TARGET}, Lifter())
+    return replace(whole, **more)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    ("acts", "every", "live"),
+    [
+        (done(6, 6), 6.0, False),
+        (done(6, 6, 6), 6.0, True),
+        ((Begin(), *done(6, 6)), 6.0, True),
+        ((*done(6, 6), Finish()), 6.0, True),
+        (done(*[6] * 9), 0.0, False),
+        ((), 6.0, False),
+    ],
+)
+def test_told_live_is_told_over_some_minutes(acts: tuple[Act, ...], every: float, live: bool) -> None:
+    assert told_live(kept(*acts, every=every)) is live
+
+
+def test_what_became_of_the_days_exercises() -> None:
+    assert [one.result for one in day_of(told(*done(7, 6))).attempts] == ["met"]
+    assert [one.result for one in day_of(told(*done(7, 5))).attempts] == ["stopped"]
+    assert [one.result for one in day_of(told()).attempts] == ["none"]
+    without = day_of(told(*done(7, 6), targets={}))
+    assert [(one.way, one.result) for one in without.attempts] == [("first", "met")]
+
+
+def test_a_swap_puts_the_other_exercise_in_its_place() -> None:
+    swapped = day_of(told(Swap(SQUAT, "goblet-squat"), *done(6, 6, exercise="goblet-squat"), targets={}))
+    assert [(one.exercise, one.result) for one in swapped.attempts] == [("goblet-squat", "met")]
+
+
+@pytest.mark.parametrize(
+    ("where", "ago", "level", "ached"),
+    [
+        ("knee", 0, 4.0, True),
+        ("knee", 7, None, True),
+        ("knee", 8, 4.0, False),
+        ("wrist", 0, 8.0, False),
+        ("knee", 0, 0.0, False),
+        ("knee", -1, 5.0, False),
+    ],
+)
+def test_an_ache_of_late_of_a_part_that_is_loaded(where: str, ago: int, level: float | None, ached: bool) -> None:
+    lifter = Lifter(aches=(Ache(where, ON - timedelta(days=ago), level=level),))
+    assert [one.ached for one in day_of(told(lifter=lifter)).attempts] == [ached]
+
+
+def test_a_report_is_held_against_the_forecast_made_before_it() -> None:
+    known = begin(Lifter(), SQUAT)
+    for week in range(4):
+        past = Session(ON - timedelta(days=28 - 7 * week), done(7, 6), TARGET)
+        known = absorb(known, Lifter(), AIM, past)
+    before = {SQUAT: dump(known)}
+    assert [one.word for one in day_of(told(*done(7, 7), before=before)).attempts] == ["unneeded"]
+    assert [one.word for one in day_of(told(*done(25, 25), before=before)).attempts] == ["waits"]
+    assert [one.word for one in day_of(told(*done(25, 25))).attempts] == ["unneeded"]  # nothing is known yet
+
+
+def test_the_coachs_words_go_to_what_waits_and_to_nothing_else() -> None:
+    at_once = day_of(told(*done(7, 6), every=0.0))
+    assert at_once.word == "waits"
+    assert with_words(at_once, {"": "yes"}, trusted=False).word == "yes"
+    assert with_words(at_once, {}, trusted=True).word == "unneeded"
+    live = day_of(told(*done(7, 6)))
+    assert with_words(live, {"": "no", SQUAT: "no"}, trusted=False) == live
+
+
+def test_a_day_called_off_on_which_there_was_training_was_not_off() -> None:
+    assert day_of(told(off=True)).off
+    assert not day_of(told(*done(7, 6), off=True)).off
