@@ -5,6 +5,7 @@ import signal
 import sys
 from collections.abc import Callable, Mapping
 from contextlib import nullcontext
+from dataclasses import dataclass
 
 from bot.channels import terminal
 from bot.channels.terminal import Seat, Terminal
@@ -99,6 +100,49 @@ async def _converse(store: Store, here: Terminal, reach: Reach, desk: Parts | No
             await intake.keep(batch)
             await intake.settle()
             await post.drain()
+
+
+@dataclass(frozen=True, slots=True)
+class PageCall:
+    """How the page was asked for: the address to serve at, whether by login, whether its clock can be put forward."""
+
+    host: str = "127.0.0.1"
+    port: int | None = None
+    login: bool = False
+    clock: bool = False
+    public: str | None = None
+    ready: Callable[[str], None] = lambda _: None
+    """Told the address once it is there."""
+
+
+async def page(url: str, call: PageCall) -> None:
+    """The page in the browser on one store, until it is told to stop. Raises StoreError."""
+    from bot.channels.page import server  # a web server is of no use to the other commands
+    from bot.channels.page.shape import NAME, open_update
+    from bot.page_clock import Ahead
+    from bot.page_side import PageSide, Wanted
+
+    async with await Store.open(url) as store:
+        clock = Ahead(now)
+        if call.clock:
+            await clock.load(store)
+        side = await PageSide.open(store, clock)
+        openers = {NAME: open_update, terminal.NAME: terminal.open_update}
+        desk = parts(openers, start_line)
+        intake = Intake(store, desk, clock, side.wake)
+        tick = Tick(store, desk, clock, side.wake)
+
+        async def look() -> None:
+            await tick.once()
+            intake.wake()
+            await side.deliver()
+
+        taken = server.bind(call.host, call.port)
+        wanted = Wanted(server.own_origins(call.host, taken), call.login, call.clock, call.public)
+        app = await side.application(wanted, intake.keep, openers, (clock, look))
+        call.ready(call.public or server.address(call.host, taken))
+        with every(EVERY_SECONDS, look), every(_HOUR, tick.tidy):
+            await _until_told_to_stop(intake.run(), side.run(), server.serve(app, taken))
 
 
 async def _until_told_to_stop(*loops: object) -> None:

@@ -52,6 +52,36 @@ def chat(
 
 
 @app.command()
+def page(
+    store: StoreUrl = None,
+    listen: Annotated[str, typer.Option("--listen", help="Where to serve it, as HOST or HOST:PORT.")] = "127.0.0.1",
+    public: Annotated[str | None, typer.Option("--public", help="The https address that leads to it.")] = None,
+    login: Annotated[bool, typer.Option("--login", help="Only by a link from `rungbook link`.")] = False,
+    clock: Annotated[bool, typer.Option("--clock", help="Its clock can be put forward, to try things out.")] = False,
+    show: Annotated[bool, typer.Option("--open", help="Open it in the browser.")] = False,
+) -> None:
+    """Serve the chats as a page in the browser: all of them on this machine, or each behind a login."""
+    from bot import bootstrap, page_call
+
+    asked = page_call.asked_for(listen, public, login=login, clock=clock, show=show)
+    if isinstance(asked, str):
+        raise typer.BadParameter(asked)
+    _run(bootstrap.page(_store(store, quiet=True), asked))
+
+
+@app.command()
+def link(
+    name: Annotated[str, typer.Option("--name", help="Whom it lets in.")],
+    public: Annotated[str, typer.Option("--public", help="The address of the page.")] = "http://127.0.0.1:8137",
+    store: StoreUrl = None,
+) -> None:
+    """Print a link to the page behind its login, good once and for a day."""
+    from bot import page_call
+
+    sys.stdout.write(_run(page_call.link(_store(store), name, public)) + "\n")
+
+
+@app.command()
 def coach(
     name: Annotated[str, typer.Option("--name", help="What the coach is called.")],
     store: StoreUrl = None,

@@ -2,16 +2,18 @@
 
 Drawn in a worker process so that a picture never delays a reply. It knows core's values and nothing of stores or
 channels. One card with its own paper reads the same in light and dark chats; hues are told apart without colour
-vision as well, and every mark carries its word.
+vision as well, every mark carries its word, and each picture carries its facts as a table.
 """
 
 import asyncio
 import io
+import json
 from collections.abc import Callable
 from concurrent.futures import ProcessPoolExecutor
 from multiprocessing import get_context
 from typing import TYPE_CHECKING, Any, Final, ParamSpec
 
+from bot.picture_facts import FACTS, Rows, ahead_facts, course_facts, overview_facts, standings_facts, week_facts
 from core.model.challenge import Table
 from core.model.course import Ahead, Course, Glance, WeekView
 from core.model.quantities import from_kg
@@ -39,7 +41,9 @@ _TEXT_PT: Final = 13
 
 
 _COLUMNS: Final = 3
-_PANEL_IN: Final = 1.25
+_PANEL_IN: Final = 1.0
+_PANEL_TALL: Final = 1.9
+"""Height of one small chart with its name, in heights of its tallest bar."""
 _NAME_FITS: Final = 14
 """Three small charts side by side are still read on a phone, with names of so many letters."""
 
@@ -88,7 +92,7 @@ def course_picture(course: Course) -> bytes:
     axes.set_ylim(min(low) - gap, top + 5 * gap)
     axes.set_ylabel("repetitions" if course.in_reps else f"could lift once, {course.unit}", fontsize=_TEXT_PT)
     _date_axis(axes, len(days))
-    return _png(figure)
+    return _png(figure, course_facts(course))
 
 
 def week_picture(week: WeekView) -> bytes:
@@ -104,7 +108,7 @@ def week_picture(week: WeekView) -> bytes:
     axes.set_yticks(list(places), names, fontsize=_TEXT_PT)
     axes.invert_yaxis()
     axes.set_xlabel("sets this week (pale: the range asked for)", fontsize=_TEXT_PT)
-    return _png(figure)
+    return _png(figure, week_facts(week))
 
 
 def standings_picture(title: str, table: Table) -> bytes:
@@ -118,43 +122,66 @@ def standings_picture(title: str, table: Table) -> bytes:
     axes.invert_yaxis()
     axes.set_xlim(0, _HUNDRED)
     axes.set_xlabel("points of a hundred", fontsize=_TEXT_PT)
-    return _png(figure)
+    return _png(figure, standings_facts(table))
 
 
 def overview_picture(people: tuple[Glance, ...]) -> bytes:
-    """Everyone at a glance, one small chart each: sessions kept against planned by week, steps as figures above."""
+    """Everyone at a glance, one small chart each: sessions kept against planned by week, steps as figures above.
+
+    All charts are drawn on one pair of axes, because thirty pairs take a second to lay out and one takes none.
+    """
     from matplotlib.backends.backend_agg import FigureCanvasAgg
     from matplotlib.figure import Figure
 
-    columns = _COLUMNS if len(people) > _COLUMNS else max(len(people), 1)
+    columns = min(max(len(people), 1), _COLUMNS)
     rows = max(-(-len(people) // columns), 1)
-    size = (_SIZE_IN[0], max(rows * _PANEL_IN, _PANEL_IN * 1.4))
-    figure = Figure(figsize=size, dpi=_DPI, facecolor=_PAPER, layout="constrained")
+    figure = Figure(figsize=(_SIZE_IN[0], rows * _PANEL_IN + 0.4), dpi=_DPI, facecolor=_PAPER)
     FigureCanvasAgg(figure)
-    for place, one in enumerate(people, 1):
-        axes = figure.add_subplot(rows, columns, place, facecolor=_PAPER)
-        _panel(axes, one)
-    figure.supxlabel("pale: planned, full: kept, figure: steps", fontsize=_TEXT_PT - 3, color=_INK)
-    return _png(figure)
+    axes = figure.add_axes((0.02, 0.02, 0.96, 0.96), facecolor=_PAPER)
+    axes.set_axis_off()
+    weeks = max([len(one.weeks) for one in people] or [1])
+    wide = weeks + 1.0
+    axes.set_xlim(-0.7, columns * wide)
+    axes.set_ylim(-rows * _PANEL_TALL - 0.5, 0.2)
+    corners = [(n % columns * wide, -(n // columns + 1) * _PANEL_TALL) for n in range(len(people))]
+    unit_pt = _SIZE_IN[0] * 0.96 * 72 / (columns * wide + 0.7)
+    for counted, share in ((1, 0.8), (0, 0.5)):
+        for word, color in ((False, _LINE), (True, _MARK)):
+            bars = _bars(people, corners, counted, word=word)
+            axes.vlines(*bars, color=_BAND if counted else color, linewidth=share * unit_pt)
+    for one, corner in zip(people, corners, strict=True):
+        _panel(axes, one, corner)
+    words = "by week, pale: planned, full: kept, figure: steps"
+    axes.text(-0.5, -rows * _PANEL_TALL - 0.35, words, fontsize=_TEXT_PT - 3, color=_INK, va="center")
+    return _png(figure, overview_facts(people))
 
 
-def _panel(axes: "Axes", one: Glance) -> None:
-    places = range(len(one.weeks))
-    color = _MARK if one.word else _LINE
-    axes.bar(places, [planned for _, planned, _ in one.weeks], width=0.8, color=_BAND)
-    axes.bar(places, [kept for kept, _, _ in one.weeks], width=0.5, color=color)
-    top = max([1, *(max(kept, planned) for kept, planned, _ in one.weeks)])
-    for place, (kept, planned, steps) in zip(places, one.weeks, strict=True):
+def _bars(
+    people: tuple[Glance, ...], corners: list[tuple[float, float]], counted: int, *, word: bool
+) -> tuple[list[float], list[float], list[float]]:
+    """Places, feet and heads of the bars of kept (0) or planned (1) sessions, of those who need a word or not."""
+    places, feet, heads = [], [], []
+    for one, (left, foot) in zip(people, corners, strict=True):
+        for n, week in enumerate(one.weeks if one.word == word else ()):
+            places.append(left + n)
+            feet.append(foot)
+            heads.append(foot + week[counted] / _top(one))
+    return places, feet, heads
+
+
+def _top(one: Glance) -> int:
+    return max([1, *(max(kept, planned) for kept, planned, _ in one.weeks)])
+
+
+def _panel(axes: "Axes", one: Glance, corner: tuple[float, float]) -> None:
+    left, foot = corner
+    for n, (kept, planned, steps) in enumerate(one.weeks):
         if steps:
-            axes.text(place, max(kept, planned) + 0.1, str(steps), ha="center", fontsize=_TEXT_PT - 4, color=_INK)
-    axes.set_ylim(0, top * 1.45)
-    axes.set_title(one.name[:_NAME_FITS], loc="left", color=color, fontsize=_TEXT_PT - 2, pad=4)
-    axes.set_xticks([])
-    axes.set_yticks([0, top], ["0", str(top)])
-    axes.tick_params(colors=_INK, labelsize=_TEXT_PT - 4, length=0)
-    for side in ("top", "right", "left"):
-        axes.spines[side].set_visible(False)
-    axes.spines["bottom"].set_color(_FAINT)
+            high = foot + max(kept, planned) / _top(one) + 0.05
+            axes.text(left + n, high, str(steps), ha="center", fontsize=_TEXT_PT - 4, color=_INK)
+    kept, planned, _ = one.weeks[-1] if one.weeks else (0, 0, 0)
+    name = f"{one.name[:_NAME_FITS]} {kept}/{planned}"
+    axes.text(left - 0.4, foot + 1.42, name, fontsize=_TEXT_PT - 2, color=_MARK if one.word else _LINE, va="center")
 
 
 def ahead_picture(ahead: Ahead) -> bytes:
@@ -169,7 +196,7 @@ def ahead_picture(ahead: Ahead) -> bytes:
     axes.set_ylabel("repetitions asked" if ahead.in_reps else f"load asked, {ahead.unit}", fontsize=_TEXT_PT)
     axes.legend(fontsize=_TEXT_PT - 2, frameon=False, labelcolor=_INK, loc="best")
     _date_axis(axes, len(days))
-    return _png(figure)
+    return _png(figure, ahead_facts(ahead))
 
 
 def _shown(course: Course, value: float) -> float:
@@ -202,7 +229,7 @@ def _date_axis(axes: "Axes", count: int) -> None:
     axes.xaxis.set_major_formatter(DateFormatter("%-d %b"))  # type: ignore[no-untyped-call]
 
 
-def _png(figure: "Figure") -> bytes:
+def _png(figure: "Figure", facts: Rows) -> bytes:
     out = io.BytesIO()
-    figure.savefig(out, format="png", metadata={"Software": None})
+    figure.savefig(out, format="png", metadata={"Software": None, FACTS: json.dumps(facts)})
     return out.getvalue()
