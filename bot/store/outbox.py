@@ -19,26 +19,6 @@ RANK: Final[dict[str, int]] = {"reply": 0, "alert": 1, "prompt": 2, "summary": 3
 
 
 @dataclass(frozen=True, slots=True)
-class Recipe:
-    """What a letter's picture or document is made of, outside of any transaction: a kind of thing, and its values."""
-
-    file: str
-    kind: str
-    body: str
-
-
-@dataclass(frozen=True, slots=True)
-class Undrawn:
-    """A letter that waits for its picture or document."""
-
-    seq: int
-    person: int | None
-    text: str
-    recipe: Recipe
-    attempts: int
-
-
-@dataclass(frozen=True, slots=True)
 class Letter:
     """A message to queue: into one chat, or to a person wherever they are reached, or to an address not known to us."""
 
@@ -53,8 +33,6 @@ class Letter:
     edits: int | None = None
     """The number of an earlier message of ours that is written over."""
     attachment: tuple[str, bytes] | None = None
-    recipe: Recipe | None = None
-    """How the attachment (or the text) is made later; the letter waits for it and holds nothing up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +67,6 @@ def queue(conn: Connection, letter: Letter, now: datetime) -> int:
     """Queue one message; gives its number in the outbox."""
     channel, platform = letter.address or (None, None)
     name, content = letter.attachment or (None, None)
-    recipe = letter.recipe
     values = {
         "chat": letter.chat,
         "person": letter.person,
@@ -99,14 +76,13 @@ def queue(conn: Connection, letter: Letter, now: datetime) -> int:
         "kind": letter.kind,
         "text": letter.text,
         "buttons": json.dumps([[one.label, one.data] for one in letter.buttons], ensure_ascii=False),
-        "state": "queued" if recipe is None else "undrawn",
+        "state": "queued",
         "attempts": 0,
         "made": now,
         "reply_to": letter.reply_to,
         "edits": letter.edits,
-        "file": name if recipe is None else recipe.file,
+        "file": name,
         "content": content,
-        "recipe": None if recipe is None else json.dumps([recipe.kind, recipe.body], ensure_ascii=False),
     }
     number: int = conn.execute(insert(outbox).values(**values).returning(outbox.c.seq)).scalar_one()
     return number
@@ -230,31 +206,6 @@ def last_message(conn: Connection, channel: str) -> int:
     query = select(func.coalesce(func.max(outbox.c.message_id), 0)).join(chat, chat.c.id == outbox.c.chat)
     found: int = conn.execute(query.where(chat.c.channel == channel)).scalar_one()
     return found
-
-
-def undrawn(conn: Connection, reach: Reach) -> list[Undrawn]:
-    """Letters of open chats that wait for what is to be made of their recipe, the oldest first."""
-    query = select(outbox, chat.c.person.label("owner")).join(chat, chat.c.id == outbox.c.chat)
-    query = query.where(outbox.c.state == "undrawn", chat.c.active == 1, *_within(reach)).order_by(outbox.c.seq)
-    return [
-        Undrawn(row.seq, row.owner, row.text, Recipe(row.file, *json.loads(row.recipe)), row.attempts)
-        for row in conn.execute(query)
-    ]
-
-
-def drawn(conn: Connection, seq: int, text: str, content: bytes | None) -> None:
-    """It is made, and may go. Without content the text stands alone; without either there is nothing to send."""
-    values = {"text": text, "content": content, "recipe": None, "attempts": 0}
-    state = "queued" if text or content else "dead"
-    conn.execute(update(outbox).where(outbox.c.seq == seq, outbox.c.state == "undrawn").values(state=state, **values))
-
-
-def not_drawn(conn: Connection, seq: int, most: int) -> None:
-    """Making it failed; after ``most`` times its words go alone."""
-    tried = update(outbox).where(outbox.c.seq == seq).values(attempts=outbox.c.attempts + 1)
-    row = conn.execute(tried.returning(outbox.c.attempts, outbox.c.text)).one_or_none()
-    if row is not None and row.attempts >= most:
-        drawn(conn, seq, row.text, None)
 
 
 def last_buttons(conn: Connection, key: int) -> tuple[Button, ...]:
