@@ -10,7 +10,7 @@ from bot.desk import coach_looks, coach_targets
 from bot.desk.office import Office
 from bot.desk.rooms import Case, Parts
 from bot.ports import RawUpdate
-from bot.store import agenda, books, coach_clock, coaching, outbox, people
+from bot.store import agenda, books, coach_clock, coaching, outbox, people, records
 from bot.store.inbox import Arrived
 from bot.store.outbox import Letter
 from bot.store.people import Chat, Person
@@ -45,12 +45,13 @@ def _digest(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who:
 
 def _weeks(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
     office = _office(conn, parts, who, now)
+    seen = records.records(conn, [one.id for one in office.clients.values()], now)
     for name, client in office.clients.items():
-        text = coach_looks.week_text(office, client, name, marked=True)
+        text = coach_looks.week_text(office, client, name, seen=seen.get(client.id), marked=True)
         if text is not None:
             office.tell(who.id, text)
     if office.clients:
-        picture = ("overview.png", coach_looks.overview_bytes(office))
+        picture = ("overview.png", coach_looks.overview_bytes(office, seen))
         letter = Letter(office.say("desk.overview"), kind="summary", person=who.id, attachment=picture)
         outbox.queue(conn, letter, now)
     _again(conn, due, now, who)

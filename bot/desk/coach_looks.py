@@ -2,7 +2,7 @@
 
 import csv
 import io
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 from typing import Final
@@ -51,10 +51,14 @@ def morning(office: Office, *, daily: bool = False) -> tuple[str, list[Button]]:
     return text, [button for one in found[: desk.SHOWN] for button in _acts_on(office, one)][:_BUTTONS]
 
 
-def needs(office: Office, *, daily: bool = False) -> tuple[Concern, ...]:
+Seen = Mapping[int, Record]
+"""Records of clients by their key."""
+
+
+def needs(office: Office, *, daily: bool = False, seen: Seen | None = None) -> tuple[Concern, ...]:
     """One line for each client who needs one."""
     keys = {one.id: name for name, one in office.clients.items()}
-    seen = records.records(office.conn, keys, office.case.now)
+    seen = seen or records.records(office.conn, keys, office.case.now)
     named = {key: replace(record, name=keys[key]) for key, record in seen.items()}
     zones = records.zones(office.conn, keys)
     days = {id(record): office.case.now.astimezone(zones[key]).date() for key, record in named.items()}
@@ -85,11 +89,17 @@ def week(office: Office, who: Person, name: str) -> None:
         office.reply(text)
 
 
-def week_text(office: Office, who: Person, name: str, *, marked: bool = False) -> str | None:
-    """The words of a client's week; ``marked``: its estimates are noted to compare later ones with."""
-    record = reviewing.record_of(office.conn, who.id, office.case.now, office.case.parts.folding)
-    if record is None:
+def week_text(
+    office: Office, who: Person, name: str, *, seen: Record | None = None, marked: bool = False
+) -> str | None:
+    """The words of a client's week; ``marked``: its estimates are noted to compare later ones with.
+
+    ``seen``: the client's record, where it was loaded with the others'.
+    """
+    found = seen or records.records(office.conn, (who.id,), office.case.now).get(who.id)
+    if found is None:
         return None
+    record = reviewing.whole(office.conn, who.id, found, office.case.now, office.case.parts.folding)
     zone = records.zones(office.conn, (who.id,))[who.id]
     local = office.case.now.astimezone(zone)
     last = local.date()
@@ -107,8 +117,11 @@ def weeks(office: Office) -> None:
     if not office.clients:
         office.reply(office.say("desk.weeks.none"))
         return
+    seen = records.records(office.conn, [one.id for one in office.clients.values()], office.case.now)
     for name, who in office.clients.items():
-        week(office, who, name)
+        text = week_text(office, who, name, seen=seen.get(who.id))
+        if text is not None:
+            office.reply(text)
     office.reply(office.say("desk.weeks.done"))
 
 
@@ -120,11 +133,11 @@ def overview(office: Office) -> None:
     office.reply(office.say("desk.overview"), attachment=("overview.png", overview_bytes(office)))
 
 
-def overview_bytes(office: Office) -> bytes:
+def overview_bytes(office: Office, seen: Seen | None = None) -> bytes:
     """The picture of everyone."""
     keys = {one.id: name for name, one in office.clients.items()}
-    seen = records.records(office.conn, keys, office.case.now)
-    word = {one.name for one in needs(office) if one.row in NEEDS}
+    seen = seen or records.records(office.conn, keys, office.case.now)
+    word = {one.name for one in needs(office, seen=seen) if one.row in NEEDS}
     glances = tuple(
         Glance(keys[key], reviewing.weekly_glance(record, office.today, WEEKS), keys[key] in word)
         for key, record in sorted(seen.items(), key=lambda pair: keys[pair[0]].casefold())
