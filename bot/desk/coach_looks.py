@@ -67,6 +67,7 @@ def needs(office: Office, *, daily: bool = False, seen: Seen | None = None) -> t
 
 _GO: Final[dict[str, tuple[tuple[str, str], ...]]] = {
     "alarm": (("attention.go.ask", "tell {name} {ask}"), ("attention.go.clear", "clear {name}")),
+    "screening": (("attention.go.ask", "tell {name} {ask}"), ("attention.go.clear", "clear {name}")),
     "ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
     "praise": (("attention.go.praise", "tell {name} {praise}"),),
     "missed": (("attention.go.ask", "tell {name} {ask}"),),

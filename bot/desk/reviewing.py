@@ -6,7 +6,7 @@ from typing import Final
 
 from sqlalchemy import Connection
 
-from bot.store import books, coaching
+from bot.store import books, coaching, records
 from bot.store.progress import Folding
 from core.adviser import Advisers
 from core.advising import absorb, begin, dump, load
@@ -22,6 +22,12 @@ SHOWN: Final = 5
 """Exercises whose estimate is told; more would not be read."""
 PROPOSED: Final = 4
 _AHEAD: Final = 8
+
+
+def record_of(conn: Connection, who: int, now: datetime, folding: Folding) -> Record | None:
+    """One person's record with estimates and proposals; None for somebody who does not train."""
+    found = records.records(conn, (who,), now).get(who)
+    return whole(conn, who, found, now, folding) if found is not None else None
 
 
 def whole(conn: Connection, who: int, record: Record, now: datetime, folding: Folding) -> Record:

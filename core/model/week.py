@@ -43,8 +43,9 @@ class Proposal:
 class Record:
     """All that a review looks at: what one client was to do and did. ``sessions`` go back some weeks, oldest first.
 
-    ``called_off``: planned days that were moved or called off. ``held`` is the sign of an open alarm. ``waiting`` are
-    exercises whose target waits for the coach's word. ``heard`` is the last day with any message, ``joined`` the first.
+    ``called_off``: planned days that were moved or called off. ``held`` is why all targets are held: the sign of an open
+    alarm, or "screening". ``waiting`` are exercises whose target waits for the coach's word. ``heard`` is the last day
+    with any message, ``joined`` the first.
     """
 
     name: str
@@ -54,8 +55,7 @@ class Record:
     joined: date
     heard: date | None = None
     called_off: tuple[date, ...] = ()
-    held: Sign | None = None
-    screening: str | None = None
+    held: Sign | Literal["screening"] | None = None
     waiting: tuple[str, ...] = ()
     standings: tuple[Standing, ...] = ()
     proposals: tuple[Proposal, ...] = ()
@@ -117,7 +117,7 @@ class WeekFacts:
     aches: tuple[Ache, ...]
     changes: tuple[ChangeSeen, ...]
     proposals: tuple[Proposal, ...]
-    held: Sign | None = None
+    held: Sign | Literal["screening"] | None = None
     has_plan: bool = True
 
 

@@ -27,7 +27,8 @@ class Row:
 
 
 def _alarm(record: Record, _today: date) -> Concern | None:
-    return Concern("alarm", record.name, sign=record.held) if record.held is not None else None
+    held = record.held
+    return Concern("alarm", record.name, sign=held) if held is not None and held != "screening" else None
 
 
 def _ache(record: Record, today: date) -> Concern | None:
@@ -43,7 +44,7 @@ def _ache(record: Record, today: date) -> Concern | None:
 
 
 def _screening(record: Record, _today: date) -> Concern | None:
-    return Concern("screening", record.name, more={"words": record.screening}) if record.screening else None
+    return Concern("screening", record.name) if record.held == "screening" else None
 
 
 def _waiting(record: Record, _today: date) -> Concern | None:

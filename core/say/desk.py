@@ -100,6 +100,8 @@ def _head(voice: Voice, facts: WeekFacts) -> str:
 
 
 def _held(voice: Voice, facts: WeekFacts) -> str:
+    if facts.held == "screening":
+        return voice.say("review.held.screening")
     return voice.say("review.held", sign=voice.say(f"sign.{facts.held}")) if facts.held else ""
 
 

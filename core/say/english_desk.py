@@ -73,7 +73,7 @@ ENGLISH_DESK: Final[Mapping[str, str | tuple[str, str]]] = {
     "attention.alarm": "{name}: reported {sign}. All targets are held until you clear them.",
     "attention.ache": "{name}: {where} {level} of 10 {day}.",
     "attention.ache.unsaid": "{name}: {where}, level unsaid, {day}.",
-    "attention.screening": "{name}: {words}",
+    "attention.screening": "{name}: an answer at joining that a physician should see first. Targets are held until you clear them.",
     "attention.waiting": (
         "{name}: {exercise} waits for your word.",
         "{name}: {exercise} and {more} more wait for your word.",
@@ -114,6 +114,7 @@ ENGLISH_DESK: Final[Mapping[str, str | tuple[str, str]]] = {
         "{name}, {first} to {last}: {kept} sessions, {sets} sets; none was due yet.",
     ),
     "review.held": "Held since an alarm: {sign}. Nothing is asked until you clear it.",
+    "review.held.screening": "Held since an answer at joining that a physician should see first. Nothing is asked until you clear it.",
     "review.steps": ("Step: {list}.", "Steps: {list}."),
     "review.steps.none": "No step this week.",
     "review.step": "{exercise} {way}",

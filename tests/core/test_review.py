@@ -89,7 +89,7 @@ CASES: list[tuple[str, Record, str | None]] = [
     ("ache unsaid", aching(None, 1), "ache"),
     ("ache 5, three days ago", aching(5, 3), "ache"),
     ("ache 5, four days ago", aching(5, 4), None),
-    ("screening", record(GOOD, screening="a heart condition was named"), "screening"),
+    ("screening", record(GOOD, held="screening"), "screening"),
     ("a target waits", record(GOOD, waiting=("back-squat",)), "waiting"),
     ("one session missed", record(session(ago(7), 8, 8, 8)), None),
     ("two sessions missed", record(session(ago(11), 8, 8, 8)), "missed"),
