@@ -18,7 +18,11 @@ ASK_ABOVE: Final = 3
 """Erasing all of today asks for a yes first when more sets than this would go. Choice of ours."""
 
 UNDO_WITHIN: Final = timedelta(minutes=10)
-"""How long "undo" reaches back. Design (issue of the whole week)."""
+"""How long "undo" reaches back. Choice of ours: a slip is seen at once or not at all."""
+
+CORRECT_WITHIN: Final = timedelta(hours=18)
+"""How long after its message a set of another day is still "the last one". Choice of ours: yesterday evening, not
+last week, so that a slip before today's first set cannot change an old session unseen."""
 
 _FIELDS: Final = frozenset(one.name for one in fields(SetAct)) - {"span", "day"}
 
@@ -84,8 +88,8 @@ def undo(scene: Scene) -> Scene:
 
 
 def _last(scene: Scene) -> Kept | None:
-    """The set kept last in today's session; failing that, the last one of all."""
-    sets = [kept for kept in scene.book.kept if isinstance(kept.act, SetAct)]
+    """The set kept last in today's session; failing that, the last one of a message not long ago."""
+    sets = [kept for kept in scene.book.kept if isinstance(kept.act, SetAct) and scene.now - kept.at <= CORRECT_WITHIN]
     return day.last_set(scene.book, scene.on) or (sets[-1] if sets else None)
 
 
