@@ -10,13 +10,13 @@ from bot.desk import coach_looks, coach_targets
 from bot.desk.office import Office
 from bot.desk.rooms import Case, Parts
 from bot.ports import RawUpdate
-from bot.store import agenda, books, coach_clock, coaching, outbox, people, records
+from bot.store import agenda, books, coach_clock, coaching, outbox, people
 from bot.store.inbox import Arrived
 from bot.store.outbox import Letter
 from bot.store.people import Chat, Person
 from core.adviser import Advisers
 from core.model.book import Book
-from core.model.outcome import Button
+from core.model.outcome import AgendaChange, Button
 from core.model.target import Target
 from core.order.hand import laid_over
 
@@ -44,17 +44,32 @@ def _digest(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who:
 
 
 def _weeks(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
+    """Every client's week is a row of its own, so that no answer to anybody waits for all of them."""
     office = _office(conn, parts, who, now)
-    seen = records.records(conn, [one.id for one in office.clients.values()], now)
-    for name, client in office.clients.items():
-        text = coach_looks.week_text(office, client, name, seen=seen.get(client.id), marked=True)
-        if text is not None:
-            office.tell(who.id, text)
+    for client in office.clients.values():
+        agenda.change(conn, client.id, AgendaChange(coach_clock.WEEK_OF, due.on, now))
     if office.clients:
-        picture = ("overview.png", coach_looks.overview_bytes(office, seen))
+        agenda.change(conn, who.id, AgendaChange(coach_clock.OVERVIEW, due.on, now))
+    _again(conn, due, now, who)
+
+
+def _week_of(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
+    agenda.done(conn, due.id, now)
+    if who.coach is not None:
+        office = _office(conn, parts, people.get(conn, who.coach), now)
+        name = next((name for name, one in office.clients.items() if one.id == who.id), who.name)
+        text = coach_looks.week_text(office, who, name, marked=True)
+        if text is not None:
+            office.tell(office.coach.id, text)
+
+
+def _overview(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
+    agenda.done(conn, due.id, now)
+    office = _office(conn, parts, who, now)
+    if office.clients:
+        picture = ("overview.png", coach_looks.overview_bytes(office))
         letter = Letter(office.say("desk.overview"), kind="summary", person=who.id, attachment=picture)
         outbox.queue(conn, letter, now)
-    _again(conn, due, now, who)
 
 
 def _again(conn: Connection, due: agenda.Due, now: datetime, who: Person) -> None:
@@ -112,6 +127,8 @@ def _fall_back(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, w
 _WORK: Final = {
     coach_clock.DIGEST: _digest,
     coach_clock.WEEKS: _weeks,
+    coach_clock.WEEK_OF: _week_of,
+    coach_clock.OVERVIEW: _overview,
     coach_clock.PROPOSE: _propose,
     coach_clock.FALLBACK: _fall_back,
 }

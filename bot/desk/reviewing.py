@@ -20,7 +20,7 @@ from core.review.week import week_of
 
 SHOWN: Final = 5
 """Exercises whose estimate is told; more would not be read."""
-PROPOSED: Final = 4
+PROPOSED: Final = 3
 _AHEAD: Final = 8
 
 

@@ -18,7 +18,9 @@ DIGEST: Final = "digest"
 WEEKS: Final = "weeks"
 PROPOSE: Final = "propose"
 FALLBACK: Final = "fallback"
-KINDS: Final = frozenset({DIGEST, WEEKS, PROPOSE, FALLBACK})
+WEEK_OF: Final = "week of client"
+OVERVIEW: Final = "overview"
+KINDS: Final = frozenset({DIGEST, WEEKS, WEEK_OF, OVERVIEW, PROPOSE, FALLBACK})
 """Rows that the coach's clock works; all others are core's."""
 
 PROPOSED_BEFORE: Final = timedelta(hours=24)

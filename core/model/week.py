@@ -43,9 +43,9 @@ class Proposal:
 class Record:
     """All that a review looks at: what one client was to do and did. ``sessions`` go back some weeks, oldest first.
 
-    ``called_off``: planned days that were moved or called off. ``held`` is why all targets are held: the sign of an open
-    alarm, or "screening". ``waiting`` are exercises whose target waits for the coach's word. ``heard`` is the last day
-    with any message, ``joined`` the first.
+    ``called_off``: planned days that were moved or called off. ``held`` is why all targets are held: the sign of
+    an open alarm, or "screening". ``waiting`` are exercises whose target waits for the coach's word. ``heard`` is the
+    last day with any message, ``joined`` the first.
     """
 
     name: str
