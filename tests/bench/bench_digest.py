@@ -115,7 +115,7 @@ def _rest(conn: Connection, desk: Any) -> int:
 
 def _due(conn: Connection, desk: Any, coach: int, kind: str) -> None:
     agenda.change(conn, coach, AgendaChange(kind, NOW.date(), NOW))
-    (row,) = [one for one in agenda.due(conn, NOW, 10) if one.person == coach and one.kind == kind]
+    (row,) = [one for one in agenda.due(conn, NOW, 5_000) if one.person == coach and one.kind == kind]
     desk_clock.work(conn, desk, row, NOW)
 
 
