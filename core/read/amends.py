@@ -16,6 +16,7 @@ from core.read.flow import one_of
 from core.read.loads import moved
 from core.read.modifiers import Remark
 from core.read.moods import clauses
+from core.read.names import Mention
 from core.read.stream import Clause, Stream
 
 STRONG: Final = frozenset({
@@ -59,6 +60,14 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
         if any(s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN", "SIDE") for i in range(clause.first, clause.last)):
             continue
         which = _targets(s, clause, at)
+        if (
+            which == ["last"]
+            and out
+            and not clause.opens
+            and not any(s.is_(i, "LAST") for i in range(clause.first, clause.last))
+        ):
+            s.use(range(clause.first, clause.last))
+            continue
         if not which or any(s.is_(i, "LOADQ", "X") for i in range(clause.first, clause.last)):
             continue
         span = s.span(clause.first, clause.last - 1)
@@ -140,7 +149,9 @@ class Amender:
         """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""
         out: list[Clause] = []
         for clause in clauses(self._s):
-            if out and not clause.opens and _turns_down(self._s, clause):
+            if (out and not clause.opens and _turns_down(self._s, clause)) or (
+                out and not clause.opens and self._misspoke(out[-1])
+            ):
                 out[-1] = replace(out[-1], last=clause.last)
             elif (
                 out
@@ -153,6 +164,10 @@ class Amender:
             else:
                 out.append(clause)
         return out
+
+    def _misspoke(self, clause: Clause) -> bool:
+        """'i said eight but it was seven': the old value, then the new."""
+        return any(self._s.all[i].text in ("i said", "i put", "i wrote") for i in range(clause.first, clause.last))
 
     def _announces(self, clause: Clause) -> bool:
         s = self._s
@@ -170,7 +185,7 @@ class Amender:
         numbers = _set_numbers(s, clause)
         points = any(s.is_(i, "LAST", "THAT") for i in inside) or bool(numbers)
         strong = any(s.is_(i, "AMEND") and s.all[i].text in STRONG for i in inside)
-        weak = any((s.is_(i, "AMEND") and s.all[i].text in POINTING) or s.is_(i, "NEG", "BE") for i in inside)
+        weak = any((s.is_(i, "AMEND") and s.all[i].text in POINTING) or s.is_(i, "NEG", "BE", "FEEL") for i in inside)
         starts_no = s.all[clause.first].text in ("no", "nope") and len(inside) > 1
         negated = self._old_value(clause)
         clears = any(s.is_(i, "CLEARIT") for i in inside) and any(
@@ -240,7 +255,7 @@ class Amender:
         for i in range(clause.first, clause.last):
             if i in skip or not s.is_(i, "EX"):
                 continue
-            exercise = one_of(s.all[i].mention, self._setting)
+            exercise = one_of(s.all[i].mention, self._setting) or self._alike(s.all[i].mention, last)
             if exercise is not None and (last is None or last.exercise != exercise):
                 change["exercise"] = exercise
         if negated is not None and last is not None:
@@ -248,6 +263,16 @@ class Amender:
         if not change and first_clear is not None:
             self._cleared(change, clause)
         return change
+
+    def _alike(self, mention: Mention | None, last: SetAct | None) -> str | None:
+        """Of the exercises that share a name, the one most like the last set's (incline, of a barbell bench)."""
+        if mention is None or last is None or last.exercise is None or not mention.generic:
+            return None
+        words = set(last.exercise.split("-"))
+        likeness = {one: len(words & set(one.split("-"))) for one in mention.ids}
+        most = max(likeness.values())
+        best = [one for one, count in likeness.items() if count == most]
+        return best[0] if len(best) == 1 and most else None
 
     def _skipped(self, clause: Clause, numbers: list[int], negated: int | None) -> set[int]:
         s = self._s
@@ -259,6 +284,10 @@ class Amender:
                 if s.is_(i, "NUM", "LOADQ", "DUR", "REPN", "EX", "LB", "KG", "LEFT", "RIGHT", "DIST")
             ]
             skip.update(range(negated, clause.last) if ahead else (negated, negated + 1))
+        for i in range(clause.first, clause.last):
+            later = any(s.is_(k, "NUM", "LOADQ") for k in range(i + 2, clause.last))
+            if s.all[i].text in ("i said", "i put", "i wrote") and s.is_(i + 1, "NUM", "LOADQ") and later:
+                skip.add(i + 1)
         if numbers:
             for i in range(clause.first, clause.last):
                 if s.is_(i, "SETS", "SETREF") and _small(s, i + 1) and int(s.all[i + 1].value) in numbers:
@@ -317,6 +346,8 @@ class Amender:
                 change["drop"] = True
             elif atom.kind == "X":
                 linked = True
+            elif atom.kind == "N" and n and atoms[n - 1].kind == "AT" and "reps" in change and 5 <= atom.value <= 10:
+                change["rir"] = 10 - atom.value
             elif atom.kind == "N":
                 after = atoms[n + 1].kind if n + 1 < len(atoms) else ""
                 self._number(
@@ -396,5 +427,7 @@ class Amender:
 def _turns_down(s: Stream, clause: Clause) -> bool:
     """Whether the clause only turns down an old value: 'not 275'."""
     return (
-        s.is_(clause.first, "NOTWORD") and s.is_(clause.first + 1, "NUM", "LOADQ") and clause.last - clause.first <= 3
+        s.is_(clause.first, "NOTWORD")
+        and s.is_(clause.first + 1, "NUM", "LOADQ", "DUR", "TIME", "EX")
+        and clause.last - clause.first <= 3
     )

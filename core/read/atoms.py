@@ -99,7 +99,7 @@ class Atomiser:
         for recognise in _FORMERS:
             atom = recognise(self._s, i, before)
             if atom is not None and atom.last < last:
-                return atom
+                return replace(atom, text="paren") if atom.kind == "L" and self._s.is_(i - 1, "OPEN") else atom
         lexeme = self._s.all[i]
         if lexeme.mention is not None:
             return None
@@ -238,6 +238,8 @@ def _one_or_two(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     return Atom("L", i, last, load=LoadSaid("one" if lexeme.value == 1 else "per_hand", number, in_kg=in_kg))
 
 
+MOST_PLATES: Final = 9
+"""More plates than this on one side are not counted; a larger number is the plate's own weight (no source)."""
 _TAILS: Final[tuple[tuple[str, LoadWay], ...]] = (
     ("PERHAND", "per_hand"), ("BOTHHANDS", "one"), ("TOTAL", "total"), ("HUNG", "added"), ("BANDHELP", "assist"),
     ("ASSIST", "assist"),
@@ -251,6 +253,10 @@ def _load(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Atom]) 
         change = _change(s, i, i + 1, lexeme)
         if change is not None:
             return change
+    elif s.is_(i + 1, "PLATE") and number > MOST_PLATES:
+        side = s.is_(i + 2, "PERSIDE")
+        last = i + 2 if side or s.is_(i + 2, "HUNG") else i + 1
+        return Atom("L", i, last, load=LoadSaid("per_side" if side else "added", number, per_side=side))
     elif s.is_(i + 1, "PLATE"):
         return _plates(s, i, number, i + 1)
     said = LoadSaid("plain", number, in_kg=in_kg, plural=lexeme.plural)
@@ -311,7 +317,7 @@ def _plates(s: Stream, first: int, count: float, i: int) -> Atom:
 
 def _plate(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     del before
-    if s.is_(i, "PLATE"):
+    if s.is_(i, "PLATE") and not (s.is_(i - 1, "ARTICLE") and s.all[i - 1].text in ("the", "my")):
         return _plates(s, i, 1.0, i)
     return None
 
@@ -392,9 +398,16 @@ def _signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """+10 or -20 standing alone, with nothing counted before it."""
     if not s.is_(i, "PLUS", "DASH") or not s.is_(i + 1, "LOADQ", "NUM") or not s.all[i + 1].glued:
         return None
-    if s.all[i].glued and before and before[-1].kind in ("N", "R", "L"):
+    if s.all[i].glued and not s.is_(i - 1, "OPEN") and before and before[-1].kind in ("N", "R", "L"):
         return None
-    if before and before[-1].kind in ("N", "R", "H") and s.is_(i, "PLUS") and "LOADQ" not in s.all[i + 1].k:
+    bracketed = s.is_(i - 1, "OPEN")
+    if (
+        before
+        and before[-1].kind in ("N", "R", "H")
+        and s.is_(i, "PLUS")
+        and "LOADQ" not in s.all[i + 1].k
+        and not bracketed
+    ):
         return None
     if s.is_(i, "DASH") and before and before[-1].kind in ("N", "R", "L", "X") and s.all[i].glued:
         return None
@@ -413,7 +426,8 @@ def _moved(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     if s.is_(i, "DROP") and any(atom.kind in ("N", "R", "H", "L") for atom in before):
         return Atom("DROP", i, i)
     if s.is_(i, "UPTO"):
-        return Atom("UPTO", i, i)
+        aimed = s.is_(s.skip(i + 1, "ABOUT", "ARTICLE", "X"), "NUM", "LOADQ", "PLATE", "COLOUR", "BAND")
+        return Atom("UPTO", i, i) if aimed else None
     if not s.is_(i, "UP", "DOWN"):
         return None
     j = s.skip(i + 1, "ABOUT", "BY", "ARTICLE", "SAMELOAD", "LOADWORD", "X")

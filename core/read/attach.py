@@ -140,11 +140,17 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
     leads = bool(said) and said[0].after < 0
     for placed in said:
         plural = placed.near_all or str(placed.remark.value).endswith(("s", "sets"))
-        listed = plural or "up" not in str(placed.remark.value).split()[-1:] and str(placed.remark.value) not in _SINGLE
+        listed = (
+            plural
+            or any(group.working for group in parsed.groups)
+            or ("up" not in str(placed.remark.value).split()[-1:] and str(placed.remark.value) not in _SINGLE)
+        )
         if placed.after < 0 or (placed.line and placed.after < len(sets) - 1):
             homes = _until_work(parsed, placed.after + 1) if listed or placed.heads else [placed.after + 1]
         elif plural:
             homes = list(range(placed.after + 1))
+        elif leads and len(said) > 1 and placed.after < len(sets) - 1:
+            homes = [placed.after + 1]
         elif placed.apart and placed.after < len(sets) - 1 and not placed.line:
             homes = _until_work(parsed, placed.after + 1)
         elif leads and placed.after < len(sets) - 1:
@@ -157,7 +163,22 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
 
 
 _SINGLE: Final = frozenset(
-    {"wu", "w u", "w / u", "warmup", "warm up", "warm-up", "warm", "warmup set", "warm up set", "feeler"}
+    {
+        "wu",
+        "w u",
+        "w / u",
+        "warmup",
+        "warm up",
+        "warm-up",
+        "warm",
+        "w / up",
+        "w up",
+        "warmup set",
+        "warm up set",
+        "feeler",
+        "w / up",
+        "w up",
+    }
 )
 """Said in the singular, before a set, without a colon: that set alone."""
 

@@ -21,8 +21,12 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     if _cardio(s, stretch):
         return False
     if not any(group.reps or group.like for group in groups) and (
-        not (known or stretch.mention) or _any_strange(s, stretch)
+        not (known or stretch.mention)
+        or (stretch.mention is not None and stretch.mention.lacking)
+        or (_any_strange(s, stretch) and (chat or not _right_behind(s, stretch)))
     ):
+        return False
+    if stretch.mention is None and not known and all(group.like or _loads_only(group) for group in groups):
         return False
     if stretch.mention is None:
         name = strong and not chat and _unknown_name(s, groups[0])
@@ -82,6 +86,11 @@ def _held(group: Group, stretch: Stretch) -> bool:
     )
 
 
+def _loads_only(group: Group) -> bool:
+    """Plurals alone (25s and 15s) are implements, not counts."""
+    return not group.chained and all(rep.plural for rep in group.reps)
+
+
 def _strong(group: Group) -> bool:
     """Said in a way that is hardly anything but a set."""
     if group.like:
@@ -119,8 +128,8 @@ def _any_strange(s: Stream, stretch: Stretch) -> bool:
 def _cardio(s: Stream, stretch: Stretch) -> bool:
     """Walks, runs and rides are chat."""
     words = [s.all[i] for first, last in stretch.ranges for i in range(first, last)]
-    return (
-        any(word.has("CARDIO") for word in words) and stretch.mention is None or any(word.has("FARQ") for word in words)
+    return (any(word.has("CARDIO") for word in words) and stretch.mention is None) or any(
+        word.has("FARQ") for word in words
     )
 
 

@@ -106,6 +106,8 @@ class Flow:
             return False
         s = self._s
         reach = [*counts]
+        if not reach and clause.first >= 2 and s.is_(clause.first - 1, "COMMA"):
+            reach = [i for i in range(max(0, clause.first - 4), clause.first - 1) if s.is_(i, "NUM", "LOADQ")]
         if not reach and clause.last + 1 < len(s) and s.is_(clause.last, "COMMA", "STOP", "NL"):
             reach = [i for i in range(clause.last + 1, min(clause.last + 3, len(s))) if s.is_(i, "NUM", "LOADQ")][:1]
         if len(reach) != 1 or at in self._undone:
@@ -227,7 +229,9 @@ class Flow:
         s = self._s
         after = [i for i in self._names(clause) if i > at]
         direct = s.skip(at + 1, "ARTICLE", "FILLER", "ALL", "MORE", "DAY") if at + 1 < len(s) else at + 1
-        if s.all[at].text in _SHORT_SKIPS and (not after or direct != after[0]):
+        if s.all[at].text in _SHORT_SKIPS and (
+            not after or direct != after[0] or not self._ends_there(after[-1], clause)
+        ):
             return False
         if after:
             for i in after:
@@ -235,6 +239,11 @@ class Flow:
                 unsure = s.all[i].mention if exercise is None else None
                 self._add(Skip(exercise, s.span(at, i)), i if i != after[0] else at, i, unsure)
             return True
+        if s.all[at].text.startswith("skip"):
+            before = self._told_off(clause, at)
+            if before is not None:
+                self._add(Skip(self._exercise(before), s.span(before, at)), before, at)
+                return True
         words = {s.all[i].text for i in range(at, clause.last)}
         if words & {"rest", "them", "it", "those", "these", "that", "remaining", "rest of"}:
             self._add(
@@ -242,6 +251,22 @@ class Flow:
             )
             return True
         return False
+
+    def _ends_there(self, i: int, clause: Clause) -> bool:
+        """Whether only small words follow the name: 'no curls today', not 'no bench at home'."""
+        return not any(self._s.all[k].has("WORD", "AT", "CHAT") for k in range(i + 1, clause.last))
+
+    def _told_off(self, clause: Clause, at: int) -> int | None:
+        """'leg extensions are out, skipping': the name stands before, and nothing is counted."""
+        s = self._s
+        i = at - 1
+        while i >= 0 and not s.all[i].has("STOP", "NL"):
+            if s.is_(i, *_COUNTING):
+                return None
+            if s.is_(i, "EX"):
+                return i
+            i -= 1
+        return None
 
     def _asked(self, clause: Clause, at: int) -> bool:
         return any(self._s.all[i].has("ASKWORD") for i in range(clause.first, at)) or any(

@@ -18,8 +18,9 @@ _COUNTS: Final = ("N", "R", "H", "D")
 class Grammar:
     """One pass over a stretch's atoms, with a look ahead of a few; no way back, so the cost is linear."""
 
-    def __init__(self, atoms: list[Atom]) -> None:
+    def __init__(self, atoms: list[Atom], *, named: bool = True) -> None:
         self._a = _remarks_behind(atoms)
+        self._named = named
         self._i = 0
         self._out = Parsed([], [])
         self._pending: LoadSaid | None = None
@@ -64,7 +65,7 @@ class Grammar:
         elif kind == "M" and atom.remark is not None:
             self._remark(atom.remark)
         elif kind == "DELTA" and self._hangs_on():
-            self._out.groups[-1].load = atom.load
+            self._out.groups[-1].load = _hung(atom.load)
             self._out.groups[-1].last = atom.last
             self._i += 1
         elif kind == "SAME" and atom.text == "again" and self._told_just_now():
@@ -163,13 +164,15 @@ class Grammar:
             and not before.like
             and self._pending is None
             and not self._amending
-            and (not self._count_follows() or before.chained or self._closes_field())
+            and (not self._count_follows() or before.chained or self._closes_field() or atom.text == "paren")
         ):
             said_after = atom.load
             for group in reversed(groups):
                 if group.load is not None or group.behind is not None:
                     break
                 group.load = said_after
+                if atom.text == "paren":
+                    break
             before.last = max(before.last, atom.last)
             return
         self._pending, self._pending_at = atom.load, atom.first
@@ -244,7 +247,7 @@ class Grammar:
         if (
             not groups
             and self._pending is None
-            and self._kind(self._i + 2) in ("SEP", "")
+            and self._heads(self._i + 2)
             and follow.kind == "N"
             and (follow.value <= MOST_SETS / 2 and self._nothing_else(self._i + 2))
         ):
@@ -267,6 +270,12 @@ class Grammar:
             return
         self._i += 1
         self._counts(chained=True)
+
+    def _heads(self, i: int) -> bool:
+        """Whether a count of sets stands as a heading: before a colon or a line's end, or alone where no name is."""
+        if self._kind(i) == "SEP":
+            return self._a[i].text in ("COLON", "NL")
+        return not self._named and i >= len(self._a)
 
     def _nothing_else(self, i: int) -> bool:
         return all(atom.kind in ("SEP", "W") for atom in self._a[i:])
@@ -303,7 +312,11 @@ class Grammar:
         group.lead_plural = atom.plural
         self._i += 1
         self._append(group, atom)
-        self._list(group)
+        if group.sets is not None and group.sets > 1:
+            if self._counted_list(group):
+                group.sets = None
+        else:
+            self._list(group)
         self._close(group)
 
     def _named_at_loads(self) -> bool:
@@ -724,20 +737,20 @@ class Grammar:
             elif kind == "L" and atom.load is not None:
                 group.load = atom.load
             elif (
-                kind == "SEP"
-                and atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH")
-                and self._sameness_goes_on(self._i + 1)
+                (
+                    kind == "SEP"
+                    and atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH")
+                    and self._sameness_goes_on(self._i + 1)
+                )
+                or (
+                    kind == "SEP"
+                    and atom.text == "STOP"
+                    and group.load_change
+                    and not group.reps
+                    and self._kind(self._i + 1) == "R"
+                )
+                or (kind == "AT" and self._kind(self._i + 1) == "DELTA")
             ):
-                pass
-            elif (
-                kind == "SEP"
-                and atom.text == "STOP"
-                and group.load_change
-                and not group.reps
-                and self._kind(self._i + 1) == "R"
-            ):
-                pass
-            elif kind == "AT" and self._kind(self._i + 1) == "DELTA":
                 pass
             elif (
                 kind == "AT"
@@ -767,6 +780,8 @@ class Grammar:
             self._i += 1
         if self._pending is not None and group.load is None:
             group.load = self._take()
+        if group.sets is None:
+            group.sets, self._sets = self._sets, None
         group.drop, self._drop = self._drop, False
         self._new_line = False
         self._close(group)
@@ -837,3 +852,10 @@ def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
         if out[i].kind in ("FOR", "X", "OF") and out[i + 1].kind == "M" and out[i + 2].kind in _COUNTS:
             out[i + 1], out[i + 2] = out[i + 2], out[i + 1]
     return out
+
+
+def _hung(said: LoadSaid | None) -> LoadSaid | None:
+    """A signed load right behind its counts is what was hung on or taken off, not a change."""
+    if said is None or said.number is None:
+        return said
+    return replace(said, way="added" if said.number >= 0 else "assist", number=abs(said.number))

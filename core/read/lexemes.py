@@ -176,7 +176,7 @@ def _number(tokens: list[Token], i: int) -> tuple[Lexeme, int]:
 
 
 def _said_number(tokens: list[Token], i: int, tongue: Language) -> tuple[Lexeme, int] | None:
-    from core.read.numerals import compose  # noqa: PLC0415
+    from core.read.numerals import compose
 
     said = compose(tongue.lexicon.numerals, tokens, i)
     if said is None:
@@ -250,12 +250,8 @@ def _is_decimal(out: list[Lexeme], i: int) -> bool:
         return fine
     if before is not None and before.has("COMMA", "SLASH"):
         return False
-    return (
-        fine
-        and int(pair[0]) >= 20
-        or fine
-        and int(pair[0]) >= 10
-        and (after is None or after.has("NUM", "COLON", "DASH", "EX"))
+    return (fine and int(pair[0]) >= 20) or (
+        fine and int(pair[0]) >= 10 and (after is None or after.has("NUM", "COLON", "DASH", "EX"))
     )
 
 
@@ -277,6 +273,9 @@ def _units(lexemes: list[Lexeme]) -> list[Lexeme]:
             and _join(lexeme, follow, lexemes, i)
         ):
             i += 1
+        elif lexeme.text == "half" and i + 2 < last and lexemes[i + 1].text == "a" and lexemes[i + 2].has("MIN"):
+            lexeme = Lexeme({"DUR": 30.0, "NUMDUR": 1}, lexeme.start, lexemes[i + 2].end, "half a min", 30.0)
+            i += 2
         elif lexeme.text in ("a", "an", "half a") and follow is not None and follow.has("MIN") and follow.text != "m":
             lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, follow.end, "a minute", 60.0)
             i += 1

@@ -108,12 +108,13 @@ class Lexicon:
         """The tokens with words mended: runs glued together cut, slips of the finger put right."""
         out: list[Token] = []
         for token in tokens:
+            owner = token.kind == "word" and token.text.endswith("s") and token.end - token.start > len(token.text)
+            starts = token.text in self.phrases.root.after or token.text in self.names.root.after
+            if owner and not starts and (token.text[:-1] in self.known or token.text[:-1] in self.plain):
+                out.append(token._replace(text=token.text[:-1]))
+                continue
             if token.kind != "word" or token.text in self.known or token.text in self.plain:
                 out.append(token)
-                continue
-            owner = token.text.endswith("s") and token.end - token.start > len(token.text)
-            if owner and (token.text[:-1] in self.known or token.text[:-1] in self.plain):
-                out.append(token._replace(text=token.text[:-1]))
                 continue
             parts = self._mend(token.text, bool(out) and token.glued and out[-1].kind == "num")
             if parts == (token.text,):
@@ -156,7 +157,7 @@ class Lexicon:
                 if other[0] != word[0] and other[:2] != word[1::-1]:
                     continue
                 slips = OSA.distance(word, other, score_cutoff=most)
-                if slips > 1 and other not in names:
+                if slips > 1 and (other not in names or (len(other) == len(word) and sorted(other) != sorted(word))):
                     continue
                 short = len(word) == SHORTEST_MENDED and not (length > len(word) or sorted(word) == sorted(other))
                 if slips <= most and not short:

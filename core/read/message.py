@@ -56,6 +56,7 @@ class Message:
         self._setting = setting
         tongue = language(setting.language)
         self._names = tongue.names
+        self._frames = tongue.frames
         self.stream = Stream(text, mark(tongue.lexicon.spell(lex(text)), tongue))
         self.undone: set[int] = set()
         self.trace: list[tuple[str, str]] = []
@@ -68,7 +69,7 @@ class Message:
         """The acts, the question, the leftovers."""
         s = self.stream
         s.use(unticked(s))
-        for heard in symptoms(s):
+        for heard in symptoms(s, self._frames):
             self._keep(heard.at, heard.act)
         self.undone = mark_undone(s)
         for corrected in erasures(s, self.undone):
@@ -125,7 +126,7 @@ class Message:
     def _parse(self, atomiser: Atomiser, stretch: Stretch) -> Parsed:
         sided = self._sided(stretch)
         atoms = [atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last, sided=sided)]
-        parsed = Grammar(atoms).parse()
+        parsed = Grammar(atoms, named=stretch.mention is not None).parse()
         ids = stretch.mention.ids if stretch.mention is not None else (self._unnamed(),)
         held = any(one in EXERCISES and EXERCISES[one].pattern in ("hold", "carry") for one in ids)
         prune(self.stream, stretch, parsed, held=held)
@@ -137,7 +138,7 @@ class Message:
             alone = self._unnamed()
             return alone is not None and EXERCISES[alone].default_side is not None
         ids = stretch.mention.ids
-        return bool(ids) and all(EXERCISES[one].default_side is not None for one in ids)
+        return all(EXERCISES[one].default_side is not None for one in ids)
 
     def _share_rounds(self, parts: list[tuple[Stretch, Parsed]]) -> None:
         """Rounds said once, before or behind several exercises, count for all of them."""
@@ -178,7 +179,7 @@ class Message:
         s = self.stream
         inside = [i for first, last in stretch.ranges for i in range(first, last)]
         for kind, base, other in VARIANTS:
-            if exercise == base and any(s.all[i].has(kind) for i in inside):
+            if exercise == base and any(s.all[i].has(kind) and not s.all[i - 1].has("NEG") for i in inside):
                 return other
         many = any(s.all[i].has("IMPL") and s.all[i].text in ("dumbbells", "dbs", "dumbells") for i in inside)
         if many and EXERCISES[exercise].load_kind == "total" and "barbell" not in mention.words:
@@ -218,9 +219,10 @@ class Message:
         if isinstance(acts, Doubt):
             self._doubts.append((start, acts, named[0]))
             return
-        order = self._order.setdefault(named[0], start)
+        began = parsed.groups[0].first if parsed.groups else start
+        order = self._order.setdefault(named[0], min(began, max(stretch.at, start)))
         for act in acts:
-            self._keep(start, act, order=order)
+            self._keep(began, act, order=order)
 
     def _read_as(self, exercise: str, parsed: Parsed, spans: Spans, start: int) -> list[SetAct] | Doubt:
         copy = parsed.copy()

@@ -84,6 +84,14 @@ def _effort_word(s: Stream, i: int) -> Found:
     return Remark("rir", _reserve(scale, value), first, end)
 
 
+def _at_spread(s: Stream, i: int) -> Found:
+    """@7-8: a spread behind an at-sign can only be an effort."""
+    spread = _range_middle(s, i + 1)
+    if spread is None or spread[1] != i + 3 or not 5 <= spread[0] <= MOST_RESERVE or s.is_(i + 4, "DASH", "X"):
+        return None
+    return Remark("rir", MOST_RESERVE - spread[0], i, i + 3)
+
+
 def _effort_before(s: Stream, i: int, scale: str) -> Found:
     """2 rir, 1-2 rir, 8 rpe: the number stands before its word."""
     for back in (3, 1):
@@ -129,7 +137,7 @@ def _sided(s: Stream, i: int, value: float) -> bool:
     """Whether 'left' at ``i`` is the side and not what is left."""
     if value > 5:
         return True
-    return any("RIGHT" in lexeme.k and lexeme.text != "right" or lexeme.text == "right" for lexeme in s.all[i:])
+    return any(("RIGHT" in lexeme.k and lexeme.text != "right") or lexeme.text == "right" for lexeme in s.all[i:])
 
 
 def _zero_reserve(s: Stream, i: int) -> Found:
@@ -296,7 +304,7 @@ def _seconds_first(s: Stream, i: int) -> Found:
             and bare is not None
             and bare <= 8
         )
-        if not plain or s.is_(i - 1, "X", "FOR", "AT") or s.is_(j + 1, "NUM", "TO") and not _phase_follows(s, j + 1):
+        if not plain or s.is_(i - 1, "X", "FOR", "AT") or (s.is_(j + 1, "NUM", "TO") and not _phase_follows(s, j + 1)):
             return None
         if not _phase_follows(s, s.skip(j + 1, "COMMA", "AND")) and not _phase_precedes(s, i):
             return None
@@ -377,6 +385,8 @@ def _extent(s: Stream, i: int) -> Found:
     if s.is_(i, "LEN"):
         centimetres = s.all[i].num("LEN")
         j = s.skip(i + 1, "ARTICLE", "FILLER", "OF")
+        if s.is_(i - 1, "HUNG", "MORE") and s.all[i - 1].text == "extra":
+            return Remark("range", Range("extra", centimetres), i - 1, j if s.is_(j, "RANGE") else i)
         if s.is_(j, "RANGE") and s.all[j].k["RANGE"] == "extra":
             return Remark("range", Range("extra", centimetres), i, j)
         if s.is_(j, "DEFICIT"):
@@ -485,6 +495,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
     (("TEMPO",), _tempo_code),
     (("NUM",), _tempo_code),
     (("RPE", "RIR"), _effort_word),
+    (("AT",), _at_spread),
     (("NUM", "COULDHAVE"), _tank),
     (("REST", "NOREST"), _rest),
     (("DUR",), _rest),

@@ -145,7 +145,7 @@ def _tag(s: Stream, clause: Clause, counts: list[int]) -> bool:
     return clause.asked and not counts and bool(words & _TAGS) and clause.last - clause.first <= 2
 
 
-_TAGS: Final = frozenset({"isnt it", "right", "correct", "yeah", "arent they", "is it", "yes", "no", "innit"})
+_TAGS: Final = frozenset({"isnt it", "right", "correct", "yeah", "arent they", "is it", "yes", "innit"})
 
 
 def _counts(s: Stream, i: int) -> bool:

@@ -137,6 +137,9 @@ class Settler:
         """a x b: a load and repetitions, or a count of sets."""
         lead, reps = float(group.lead or 0.0), group.reps[0].n
         as_load, as_sets = self._can_be_load(lead), self._can_be_sets(lead)
+        if group.sets is not None and group.load is None and as_load:
+            group.load, group.lead = LoadSaid("plain", lead, plural=group.lead_plural), None
+            return None
         if group.load is not None or (group.behind is not None and self._behind_is_load(group, lead)):
             as_load = False
             as_sets = lead <= BOUNDS["most_sets"].value
@@ -247,11 +250,9 @@ class Settler:
             return False
         if known:
             return (
-                ratio >= 1.7
-                and (self._near(first.n, 0.5))
+                (ratio >= 1.7 and (self._near(first.n, 0.5)))
                 or (apart and self._near(first.n))
-                or first.n >= 40
-                and ratio >= 3
+                or (first.n >= 40 and ratio >= 3)
             )
         if ratio >= 1.7 and first.n >= 12:
             return True

@@ -139,18 +139,30 @@ def _strange(s: Stream, piece: Piece) -> bool:
     return any("WORD" in s.all[i].k and i not in s.used for i in range(piece.first, piece.last))
 
 
+def _paced(s: Stream, piece: Piece) -> bool:
+    """A tempo said ahead of the name, which is a remark on the sets to come."""
+    return any(
+        i in s.used and s.all[i].has("ECC", "BOTTOM", "CON", "TOP", "TEMPO") for i in range(piece.first, piece.last)
+    )
+
+
 def _shared(s: Stream, piece: Piece) -> bool:
     return any(s.all[i].has("EACH", "ALL", "BOTH") for i in range(piece.first, piece.last))
 
 
-def _place_unnamed(  # noqa: PLR0913
+def _place_unnamed(
     s: Stream, out: list[Stretch], unnamed: list[Piece], part: tuple[Stretch, bool], piece: Piece, *, known: bool
 ) -> None:
     """Counts before the first name: they are of that name if it has none of its own, or stands behind its counts."""
     stretch, counted = part
     behind = bool(piece.counts) and piece.counts[0] < stretch.at
     near = [one for one in unnamed if one.line == piece.line and not _only_rounds(s, one) and not _strange(s, one)]
-    joins = bool(near) and any(one.counts for one in near) and (not counted or behind or not known)
+    if not any(one.counts for one in unnamed) and any(_paced(s, one) for one in unnamed):
+        near = unnamed
+    joins = bool(near) and (
+        (near is unnamed and not any(one.counts for one in near))
+        or (any(one.counts for one in near) and (not counted or behind or not known))
+    )
     kept = [one for one in unnamed if not (joins and one in near)]
     if joins:
         ranges = [(one.first, one.last) for one in near]

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Final, Literal, cast
 
 from core.model.acts import AcheAct, Alarm, Sign
+from core.read.frames import Frames
 from core.read.moods import is_other
 from core.read.stream import Stream
 
@@ -44,8 +45,12 @@ _STRONG_HEART: Final = frozenset({
 _WEAK_NERVE: Final = frozenset({
     "weak", "weakness", "gone weak", "went weak", "gave out", "gives out", "giving way", "gave way", "gives way", "went dead",
     "gone dead", "asleep", "fell asleep", "went limp", "limp", "went to sleep", "gone to sleep", "feels dead", "felt dead",
-    "buzzing", "shot down", "goes down", "running down", "no power", "lost power", "weakness", "no strength",
+    "shot down", "goes down", "running down", "no power", "lost power", "no strength",
 })  # fmt: skip
+_LOOSE_INJURY: Final = frozenset(
+    {"lump", "bone", "wont bend", "cant close", "locked", "cant grip anything", "cant hold anything"}
+)
+"""Words of an injury that a swelling or a nerve can tell as well."""
 _NOISES: Final = frozenset(
     {
         "popping",
@@ -69,6 +74,10 @@ _NOISES: Final = frozenset(
 )
 
 
+Told = tuple[str, int, int]
+"""A sign and the lexemes, first and last, that tell it; a ``?`` behind the sign where it may only be an ache."""
+
+
 @dataclass(frozen=True, slots=True)
 class Heard:
     """A symptom act and the lexeme where it was said."""
@@ -77,26 +86,72 @@ class Heard:
     at: int
 
 
-def symptoms(s: Stream) -> list[Heard]:
+def symptoms(s: Stream, frames: Frames) -> list[Heard]:
     """Every alarm (each sign once) and ache, in order; their lexemes are marked as used."""
     out: list[Heard] = []
     seen: set[Sign] = set()
+    framed = _framed(s, frames)
     for first, last in _sentences(s):
-        if not any(s.all[i].has(*_BODY_KINDS) for i in range(first, last)):
+        told = [one for one in framed if first <= one[1] < last]
+        if not told and not any(s.all[i].has(*_BODY_KINDS) for i in range(first, last)):
             continue
-        alarms = [(sign, a, b) for sign, a, b in _signs(s, first, last) if not _dismissed(s, a, b, first, last, sign)]
+        alarms = _settled([*_signs(s, first, last), *told], s, first, last)
         for sign, a, b in alarms:
             if sign not in seen:
                 seen.add(sign)
                 out.append(Heard(Alarm(sign, s.span(a, b)), a))
         if alarms:
             for _, a, b in alarms:
-                s.use(range(a, b + 1))
+                _spend(s, a, b)
             _quieten(s, first, last, min(a for _, a, _ in alarms))
         else:
             out.extend(_aches(s, first, last))
     out.sort(key=lambda heard: heard.at)
     return out
+
+
+def _framed(s: Stream, frames: Frames) -> list[Told]:
+    """What the frames of small words tell, by lexemes instead of words."""
+    words: list[str] = []
+    stops: list[bool] = []
+    places: list[int] = []
+    for i, lexeme in enumerate(s.all):
+        if lexeme.has("STOP", "NL"):
+            if stops:
+                stops[-1] = True
+            continue
+        for word in lexeme.text.split(" "):
+            words.append(word)
+            stops.append(False)
+            places.append(i)
+    return [(one.sign, places[one.first], places[one.last]) for one in frames.find(words, stops)]
+
+
+def _settled(told: list[Told], s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
+    """The signs that hold, one telling of each. A doubtful telling (its sign ends with ``?``) counts only alone."""
+    out: dict[Sign, tuple[Sign, int, int]] = {}
+    for sure in (True, False):
+        if out and not sure:
+            break
+        for mark, a, b in told:
+            sign = cast("Sign", mark.rstrip("?"))
+            if sign in out or mark.endswith("?") is sure or (not sure and out):
+                continue
+            if not _dismissed(s, a, b, first, max(last, b + 1), sign):
+                out[sign] = sign, a, b
+    for sign, explained in _EXPLAINS.items():
+        if sign in out:
+            for other in explained:
+                out.pop(other, None)
+    return list(out.values())
+
+
+def _spend(s: Stream, a: int, b: int) -> None:
+    """What tells the sign is spoken for, but for a set reported in its midst."""
+    if any(s.all[i].has("X", "LOADQ") for i in range(a, b + 1)):
+        s.use((a, b))
+    else:
+        s.use(range(a, b + 1))
 
 
 def _quieten(s: Stream, first: int, last: int, at: int) -> None:
@@ -121,8 +176,13 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
         start = i + 1
 
 
+_EXPLAINS: Final[dict[Sign, tuple[Sign, ...]]] = {
+    "bladder": ("nerve",), "head": ("injury", "swelling"), "dark-urine": ("bladder",),
+}  # fmt: skip
+"""What a sign accounts for, so that it is not told twice."""
+
 _BODY_KINDS: Final = (
-    "ALARM", "SADDLE", "FACE", "PART", "LIMB", "CHESTPART", "HEARTPART", "BREATHPART", "URINE", "HEADACHE", "HEADPART", "CRUSHER",
+    "ALARM", "SADDLE", "SOMETHING", "FACE", "PART", "LIMB", "CHESTPART", "HEARTPART", "BREATHPART", "URINE", "HEADACHE", "HEADPART", "CRUSHER",
 )  # fmt: skip
 
 
@@ -154,8 +214,8 @@ _PAIRS: Final[tuple[tuple[Sign, tuple[str, ...], str], ...]] = (
 """A part and a sign near each other, and the alarm that they make."""
 
 
-def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
-    out: list[tuple[Sign, int, int]] = []
+def _signs(s: Stream, first: int, last: int) -> list[Told]:
+    out: list[Told] = []
     spots: dict[str, list[int]] = {}
     for i in range(first, last):
         for kind in s.all[i].k:
@@ -171,7 +231,8 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
         for part in parts:
             found = _near(s, sign, spots.get(part, []), marks)
             if found is not None:
-                out.append((sign, *found))
+                loose = sign == "injury" and any(s.all[i].text in _LOOSE_INJURY for i in found)
+                out.append((f"{sign}?" if loose else sign, *found))
     out.extend(_joined_pains(s, spots))
     numb = [*spots.get("NERVESIGN", []), *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve")]
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
@@ -180,6 +241,7 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
     if any(sign == "bladder" for sign, _, _ in out):
         out = [one for one in out if one[0] != "nerve"]
     if any(sign == "head" for sign, _, _ in out):
+        out = [one for one in out if one[0] != "faint" or s.all[one[1]].text not in _STARS]
         out = [one for one in out if one[0] not in ("injury", "swelling")]
     bpm = _fast_pulse(s, spots)
     if bpm is not None:
@@ -187,9 +249,9 @@ def _signs(s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
     return out
 
 
-def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[tuple[Sign, int, int]]:
+def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[Told]:
     """Signs told by more than two words: an arm with the jaw; not being able to pass water."""
-    out: list[tuple[Sign, int, int]] = []
+    out: list[Told] = []
     jaws = [i for i in spots.get("PART", []) if s.all[i].k["PART"] == "jaw"]
     arms = [i for i in spots.get("LIMB", []) if "arm" in s.all[i].text]
     if jaws and arms and (spots.get("PAIN") or spots.get("CHESTSIGN") or spots.get("NERVESIGN")):
@@ -200,9 +262,34 @@ def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[tuple[Sign, in
     )
     if found is not None and not spots.get("DARK"):
         out.append(("bladder", *found))
+    breath = _near(
+        s, "injury", unable, [i for i in spots.get("BREATHPART", []) if s.all[i].text not in ("lungs", "air")]
+    )
+    if breath is not None:
+        out.append(("breath", *breath))
+    some = [
+        i for i in spots.get("SOMETHING", []) if any("INJURYSIGN" in s.all[k].k for k in range(i, min(i + 9, len(s))))
+    ]
+    if (some and spots.get("PART", []) + spots.get("LIMB", []) + [i for i in spots.get("SETS", [])]) or (
+        some and _body_hint(s, some[0])
+    ):
+        sign = next(k for k in range(some[0], min(some[0] + 9, len(s))) if "INJURYSIGN" in s.all[k].k)
+        out.append(("injury", some[0], sign))
     return out
 
 
+def _body_hint(s: Stream, i: int) -> bool:
+    """Whether a something that ripped is in the body: a muscle, the armpit, inside."""
+    return any(
+        s.all[k].text in ("muscle", "armpit", "inside", "joint", "tendon", "arm") for k in range(i, min(i + 10, len(s)))
+    )
+
+
+_LOOSE_QUOTES: Final = frozenset(
+    {"heard", "ever", "usually", "normally", "all time", "apparently", "a guy", "covered", "letter"}
+)
+_STARS: Final = frozenset({"saw stars", "seeing stars", "saw spots", "seeing spots"})
+"""After a blow these belong to it."""
 _UNABLE: Final = frozenset({"cant", "couldnt", "havent", "hasnt"})
 
 
@@ -280,7 +367,7 @@ def _around(s: Stream, i: int) -> range:
     return range(max(first, i - 30), min(last, i + 30) + 1)
 
 
-def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> bool:  # noqa: PLR0913
+def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> bool:
     if _denied(s, a, first) or (b != a and _denied(s, b, max(first, a + 1))):
         return True
     near = range(max(first, a - 30), min(last, b + 30))
@@ -288,8 +375,14 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
         return True
     if any(s.all[i].has("JOKE") for i in near):
         return True
+    if any(s.all[i].has("FICTION") for i in near) and not any(s.all[i].text in _SELF for i in range(first, last)):
+        return True
+    if sign == "chest" and any(s.all[i].has("CUDDLE") for i in range(max(first, a - 4), a)):
+        return True
     if any(
-        s.all[i].has("QUOTED") and not any(s.all[k].text in _SELF for k in range(i, a))
+        s.all[i].has("QUOTED")
+        and s.all[i].text not in _LOOSE_QUOTES
+        and not any(s.all[k].text in _SELF for k in range(i, a))
         for i in range(max(first, a - 8), a)
     ):
         return True
@@ -301,6 +394,8 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
             return True
     if sign == "faint" and any(s.all[i].text in ("bed", "couch", "sofa", "netflix") for i in near):
         return True
+    if any(k > 0 and s.all[k - 1].text in ("my", "me") for k in (a, b)):
+        return False
     return _theirs(s, a) or any(
         s.all[i].has("OTHER") and s.all[i].text in ("his", "her", "their") for i in range(a, b + 1)
     )
@@ -349,7 +444,7 @@ def _denied(s: Stream, at: int, first: int) -> bool:
         lexeme = s.all[i]
         if lexeme.text == "nothing" and at - i <= 2:
             return True
-        if lexeme.has("NEG") and (lexeme.text not in _DENYING or lexeme.text in ("never", "doesnt") and at - i <= 3):
+        if lexeme.has("NEG") and (lexeme.text not in _DENYING or (lexeme.text in ("never", "doesnt") and at - i <= 3)):
             return not _goes_on(s, i, at)
         if lexeme.has("BUT", "THEN", "DONE", "STOP", "NL") or lexeme.text in ("i", "my", "im"):
             if (
@@ -438,7 +533,7 @@ def _where(s: Stream, p: int) -> str:
     return s.all[p].text.split(" ")[-1].rstrip("s")
 
 
-def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float | None) -> bool:  # noqa: PLR0913
+def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float | None) -> bool:
     word = s.all[pain].text
     where = _where(s, p)
     sore = any(s.all[i].has("SORENESS") and i != pain for i in range(first, last))

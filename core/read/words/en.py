@@ -37,17 +37,17 @@ NUMERALS: Final = Numerals(
 UNITS: Final[Rows] = (
     ("KG", 1.0, "kg, kgs, kilo, kilos, kilogram, kilograms, kgm, kilogramme, kilogrammes, keys"),
     ("GKG", 1.0, "k"),
-    ("LB", 1.0, "lb, lbs, pound, pounds, pds, lbz, #, pounders, pounder"),  # noqa: E501
+    ("LB", 1.0, "lb, lbs, pound, pounds, pds, lbz, #, pounders, pounder"),
     ("SEC", 1.0, "sec, secs, second, seconds, s"),
     ("MIN", 60.0, "min, mins, minute, minutes, m"),
     ("HOUR", 3600.0, "h, hr, hrs, hour, hours"),
     ("METRE", 1.0, "m, metre, metres, meter, meters, mtr, mtrs"),
     ("METRE", 0.9144, "yd, yds, yard, yards"),
     ("METRE", 0.3048, "ft, feet, foot"),
-    ("FAR", 1000.0, "km, k run, km run, mile, miles, kms, cals, calories, watts"),  # noqa: E501
+    ("FAR", 1000.0, "km, k run, km run, mile, miles, kms, cals, calories, watts, g, grams, gram, mg, ml, kcal, cl"),
     ("CM", 1.0, "cm, cms, centimetre, centimetres, centimeter, centimeters"),
     ("CM", 2.54, 'inch, inches, in, "'),
-    ("STRIDES", 0, "steps, strides, paces"),  # noqa: E501
+    ("STRIDES", 0, "steps, strides, paces"),
     ("CLOCK", 0, "am, pm, oclock, o clock"),
     ("PERCENT", 0, "%, percent, pct"),
     ("PLURAL", 0, "s"),
@@ -55,7 +55,7 @@ UNITS: Final[Rows] = (
 
 COUNTS: Final[Rows] = (
     ("REPS", 0, "reps, rep, repetitions, repetition, r, resp, repss, rps"),
-    ("SETS", 0, "sets, set, rounds, round, rds, rnds, rnd, working sets, work sets, straight sets, working set, work set, sts, st, hard sets"),  # noqa: E501
+    ("SETS", 0, "sets, set, rounds, round, rds, rnds, rnd, working sets, work sets, straight sets, working set, work set, sts, st, hard sets, trips, trip, lengths, laps, goes"),  # noqa: E501
     ("REPN", 1, "single, singles, single rep"),
     ("REPN", 2, "double, doubles"),
     ("REPN", 3, "triple, triples"),
@@ -73,7 +73,7 @@ COUNTS: Final[Rows] = (
     ("OF", 0, "of, o"),
     ("IN", 0, "in"),
     ("TO", 0, "to"),
-    ("ARTICLE", 0, "a, an, the, my, some, a set of"),  # noqa: E501
+    ("ARTICLE", 0, "a, an, the, my, some, a set of"),
     ("AND", 0, "and, &, n, nd, adn, also, und"),
     ("THEN", 0, "then, followed by, after that, and then, then finished with, next up, into, straight into, thn"),
     ("BUT", 0, "but, though, tho, except, however, although, instead got"),
@@ -119,15 +119,15 @@ LOADS: Final[Rows] = (
 )
 
 EFFORTS: Final[Rows] = (
-    ("RPE", 0, "rpe, @rpe, rated, rpe s, rp e, effort, r p e"),  # noqa: E501
+    ("RPE", 0, "rpe, @rpe, rated, rpe s, rp e, effort, r p e"),
     ("RIR", 0, "rir, reps in reserve, rep in reserve, r i r"),
     ("TANK", 0, "in the tank, left in the tank, in reserve, reps left, rep left, left, to spare, in hand, left in me, more in me, in me, left over, reps to spare, more in the tank, still in the tank, remaining, reps remaining, reps in hand, off failure, from failure, shy of failure, short of failure, away from failure, before failure, reps from failure, reps off failure, rep off failure, rep from failure, reps short of failure, rep short of failure, reps shy of failure, rep shy of failure, reps away from failure, reps before failure, rep before failure, more left, left in reserve, left at the end, reps in the tank, rep in the tank, more in there, in th tank, still left, more reps in me, more rep in me, left in it, reps in me, rep in me, spare, in the bank, in bank, left in the bank"),  # noqa: E501
     ("COULDHAVE", 0, "couldve done, could have done, could of done, couldve got, could have got, couldve had, could do, had, could have gotten, couldve gotten, couldve squeezed, couldve gone for, had maybe, had about, felt like i had, couldve hit, could have hit, couldve managed, could have managed, couldve done maybe, could have squeezed out, couldve squeezed out, i had, still had, prob had, probably had, couldve repped, could have repped, coulda done, coulda got, couldve pulled, couldve pushed out, left"),  # noqa: E501
-    ("ZERORIR", 0, "to failure, amrap, all out, nothing left, no gas left, failure, max effort, maxed out, to fail, till failure, until failure, no reps left, none left, nothing in the tank, empty tank, tank empty, zero left, nothing left in the tank, 0 left, absolute max, absolute limit, couldnt do another, couldnt have done another, everything i had, that was everything, total failure, muscular failure, no more in me, nothing more in me, to the limit, all i had, taken to failure, went to failure, hit failure, max reps, rep max, none in the tank, no gas left in the tank, no more left, not one more, not another rep in me, none in reserve, nothing in reserve, true failure, true max, zero in the tank, til failure, couldnt have got another, couldnt get another, no reps in reserve, 2 failure, not a rep more, couldnt do one more, completely maxed, ran out of gas"),  # noqa: E501
+    ("ZERORIR", 0, "to failure, amrap, all out, nothing left, no gas left, failure, max effort, maxed out, to fail, till failure, until failure, no reps left, none left, nothing in the tank, empty tank, tank empty, zero left, nothing left in the tank, 0 left, absolute max, absolute limit, couldnt do another, couldnt have done another, everything i had, that was everything, total failure, muscular failure, no more in me, nothing more in me, to the limit, all i had, taken to failure, went to failure, hit failure, max reps, rep max, none in the tank, no gas left in the tank, no more left, not one more, not another rep in me, none in reserve, nothing in reserve, true failure, true max, zero in the tank, til failure, couldnt have got another, couldnt get another, no reps in reserve, 2 failure, not a rep more, couldnt do one more, completely maxed, ran out of gas, max set, max effort set, all out set, burnout set"),  # noqa: E501
     ("NEARLIMIT", 0, "easy, grindy, hard, heavy, light, tough, brutal, grinder, comfortable, challenging, easily, piece of cake, smooth sailing"),  # noqa: E501
     ("LASTREPHARD", 0, "last rep was a grind"),
     ("FAIL", 0, "failed, fail, missed, miss, couldnt get, couldnt lock out, failing, couldnt finish, faild, didnt get, got stuck, didnt lock out, stuck on, failled, couldnt make, no rep, bailed, dumped, couldnt complete, fails, pinned, lost, didnt make, got pinned, didnt leave the floor, didnt move, wouldnt budge, glued to the floor, got buried, buried, wouldnt move, wouldnt go, nope, no go, couldnt get it, missed it, failed it, didnt budge, couldnt budge, missed lockout, lost it, couldnt press it, didnt go up, stapled, got stapled, crumpled, folded, missed the lift, got crushed, dumped it, had to dump, had to bail, no lift, would not go up, wouldnt go up, would not go, would not move, did not go up, didnt go, would not budge, slipped off, slipt off, had to pull it off me, pulled it off me, lifted it off me, pull it off me, spotter took it, spotter grabbed it, spotter had to, ground to a halt, stalled, wouldnt lock, would not lock out, stuck halfway"),  # noqa: E501
-    ("FAIL", "ordinal", "died on, died at, gave out on, gassed out on, ran out on, died"),  # noqa: E501
+    ("FAIL", "ordinal", "died on, died at, gave out on, gassed out on, ran out on, died"),
     ("ATTEMPT", 0, "attempt, attempted, tried, try, went for, attempting, tried for, tryed for, going for a, reached for, tried a, attempted a"),  # noqa: E501
     ("ORDREP", 1, "1st rep, first rep, 1st"),
     ("ORD", 1, "first, 1st"),
@@ -175,25 +175,25 @@ MODS: Final[Rows] = (
     ("FAIRQ", 0, "ok, okay, alright, decent, average, meh, so so, ish, fairish, not bad, not great not terrible, passable, acceptable, all right, fair, mediocre, iffy, okayish"),  # noqa: E501
     ("BADQ", 0, "bad, poor, terrible, awful, shit, crap, off, gone, rough, not great, not good, shaky, going, breaking down, slipping, wasnt great, wasnt good, horrible, garbage, trash, rubbish, dreadful, all over the place, went, questionable, suffering, shite, wonky, sucked, worse, broken, no good"),  # noqa: E501
     ("FEEL", 0, "felt, feels, feeling, feel, fel, looked, looks, looking, seemed, moved"),
-    ("BE", 0, "was, were, is, are, wass, got, getting, went, stayed, been, be, remained, started"),  # noqa: E501
+    ("BE", 0, "was, were, is, are, wass, got, getting, went, stayed, been, be, remained, started"),
     ("RANGE", 'partial', "half reps, half rep, quarter reps, quarter rep, partial reps, half squats, quarter squats, halves, half range, partial rom, partial range, short rom, short range, only halfway, halfway, half way, cut depth, above parallel, top half, bottom half, half rom, half depth, not to depth, not full depth, not full range, not full rom, not all the way, half repped, quarter depth, three quarter reps, cut short, limited range, limited rom, bottom halves, top halves, cut them short, half ones, half way down, halfway down, half way up, halfway up, high squats, short reps, shallow, partial range of motion, half range of motion, short range of motion, reduced rom, reduced range, partials only, all partials, just partials, only partials, didnt hit depth, missed depth, no depth, no full rom, quarter range, half r o m, 3/4 reps, board press, depth was short, short on depth, not deep, not deep enough, lengthened partials, 1/2 reps, 1 / 2 reps, 1 / 4 reps, 3 / 4 reps"),  # noqa: E501
     ("RANGE", 'full', "full rom, full range, full range of motion, all the way down, all the way up, all the way, full depth, ass to grass, atg, a2g, a t g, to depth, chest to floor, chest to bar, full reps, full stretch, to full depth, full motion, chest to the floor, chin over the bar, dead hang to chin over, to parallel, hit depth, all to depth, nose to floor, full extension, complete range, complete rom, rock bottom, proper depth, good depth, hit full depth, full lockout, entire range, whole range, full range reps, depth on all, depth was good, hit depth on all, good rom, to full lockout, from a dead hang, from dead hang, chest to deck, full r o m, chin over bar, parallel, complete range of motion, full squat depth"),  # noqa: E501
-    ("RANGE", 'extra', "deeper, extra stretch, extra range, extra depth, more depth, extra deep, extra rom, deeper than usual, deeper than normal, bigger rom, bigger range, more rom, more range, below parallel, increased rom, longer range, big stretch, longer rom, super deep, really deep, deeper stretch, extended range, more stretch, extended rom, past parallel, extra range of motion, more range of motion, extra deep stretch, deep stretch, deep deficit, from a deficit, off a deficit, on a deficit, lower than usual"),  # noqa: E501
+    ("RANGE", 'extra', "deeper, extra stretch, extra range, extra depth, more depth, extra deep, extra rom, deeper than usual, deeper than normal, bigger rom, bigger range, more rom, more range, below parallel, increased rom, longer range, big stretch, longer rom, super deep, really deep, deeper stretch, extended range, more stretch, extended rom, past parallel, extra range of motion, more range of motion, extra deep stretch, deep stretch, deep deficit, from a deficit, off a deficit, on a deficit, lower than usual, of depth, of extra depth"),  # noqa: E501
     ("DEFICIT", 0, "deficit"),
-    ("FEETON", 0, "feet on, feet up on, feet elevated on, my feet on, with feet on"),  # noqa: E501
-    ("HANDSON", 0, "hands on, my hands on, with hands on"),  # noqa: E501
-    ("KNEESON", 0, "on my knees, on knees, from my knees, from knees, from the knees, on the knees"),  # noqa: E501
+    ("FEETON", 0, "feet on, feet up on, feet elevated on, my feet on, with feet on"),
+    ("HANDSON", 0, "hands on, my hands on, with hands on"),
+    ("KNEESON", 0, "on my knees, on knees, from my knees, from knees, from the knees, on the knees"),
     ("HEIGHT", 0, "box, step, bench, block, blocks, elevated, elevation, feet on, hands on, raised, platform, feet, hands, high, chair, stool, books, couch, plyo box, plate, height, plates, tall, bumpers, bumper"),  # noqa: E501
     ("WARMUP", 0, "warm up, warmup, warmups, warm ups, warm, warmed up, wu, w u, warming up, warm up set, warm up sets, warmup set, warmup sets, to warm up, w / u, wus, as a warm up, as warm up, as warmup, feeler, feelers, warmed up with, ramp up, ramping, warmup with, warmed, to get warm, warm up with, w / up, warmup set of, warm up set of, warmup sets of, w up"),  # noqa: E501
     ("WORKING", 0, "working sets, work sets, working set, work set, working, top set, topset, top single, working weight, main sets, work, top sets, proper sets, real sets, back off, back offs, backoff, back off set, backoff sets, back off sets, working up"),  # noqa: E501
     ("DROP", 0, "drop set, dropset, drop sets, dropsets, dropped to, drop to, drop, stripped to, then dropped to, dropping to, strip set, strip sets, triple drop, double drop, dropped down to, drops, ds, dropped it to, stripped down to, then dropped it to, drop down to, running the rack, ran the rack, run the rack, dropped, down the rack, straight down the rack"),  # noqa: E501
     ("RESTPAUSE", 0, "rest pause, rp, myo, myo reps, myoreps, cluster, clusters, rest pauses, mini sets, rest paused, rest pause set, myo rep, breathers, breath, breaths, breaths then, a breath, few breaths, after a breath, a few breaths"),  # noqa: E501
     ("PARTIALS", 0, "partials, partial, partial reps, half reps, lengthened partials, halves, partial rep, half rep, burns, pulses, quarter reps, partials at the end, partial ones, half ones"),  # noqa: E501
-    ("SETREF", 0, "set #, set no, set number, sets number"),
+    ("SETREF", 0, "set #, set no, set no ., set number, sets number"),
 )
 
 DAYS: Final[Rows] = (
-    ("NOISE", 0, "all the way through, all the way home, right in, right on, right away, right now, right after, right before, right there, right at, right where, thats right, one of those, one of them, in a row, at least, at last, so far, for once, for fun, for now, for a change, first time, first ever, for ages, in ages, waiting for a bench, waiting for the bench, waiting for the rack, one arm, single arm, one armed, unilateral, one handed, single handed, one arm at a time, one at a time, at the end, up front, this one, that one, the one, no problem, no issues, no worries, not bad, for good measure, left the, wake up, woke up, showed up, turned up, free bench, bench was taken, bench taken, down the road, next to me, beside me, behind me, near me, in front of me, with me, spotting me, old man, went for another, tried another, tried for another, went for one more, tried one more, tried for one more, attempted another, out of nowhere, in between matches, pull up bar, pullup bar, dip bars, dip bar, dip station, chin up bar, squat rack, power rack, bench station, off the rack, off the floor, the cable station, cable station, smith machine bar, dumbbell rack, set aside, on the side, outside, inside, quick one"),  # noqa: E501
+    ("NOISE", 0, "all the way through, all the way home, right in, right on, right away, right now, right after, right before, right there, right at, right where, thats right, one of those, one of them, in a row, at least, at last, so far, for once, for fun, for now, for a change, first time, first ever, for ages, in ages, waiting for a bench, waiting for the bench, waiting for the rack, one arm, single arm, one armed, unilateral, one handed, single handed, one arm at a time, one at a time, at the end, up front, this one, that one, the one, no problem, no issues, no worries, not bad, for good measure, left the, wake up, woke up, showed up, turned up, free bench, bench was taken, bench taken, down the road, next to me, beside me, behind me, near me, in front of me, with me, spotting me, old man, went for another, tried another, tried for another, went for one more, tried one more, tried for one more, attempted another, out of nowhere, in between matches, pull up bar, pullup bar, dip bars, dip bar, dip station, chin up bar, squat rack, power rack, bench station, off the rack, off the floor, the cable station, cable station, smith machine bar, dumbbell rack, set aside, on the side, outside, inside, quick one, missed logging, forgot to log, forgot to send, late log, missed a day, missed my session, missed the session, missed class, missed you, missed the bus"),  # noqa: E501
     ("DAY", -1, "yesterday, yesterdays, yest, ystd, ystrday, last night, yday, yesterdy, last nights, yesteday, yesterday evening, yesterday morning"),  # noqa: E501
     ("DAY", -2, "day before yesterday, the day before yesterday, two days ago, 2 days ago, couple days ago, day before last, 2 d ago, two days back"),  # noqa: E501
     ("DAYSAGO", 0, "days ago, days back, d ago"),

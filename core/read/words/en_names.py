@@ -139,7 +139,8 @@ CONCEPTS: Final[dict[str, str]] = {
     "pullover": "pullover, pullovers, pull over, pull overs",
     "upright": "upright, up right, uprights",
     "plank": "plank, planks, planking",
-    "hang": "hang, hangs, hanging",
+    "hang": "hang, hangs",
+    "hanging": "hanging",
     "deadhang": "dead hang, dead hangs, deadhang, deadhangs, bar hang, passive hang",
     "hollow": "hollow, hollow body, hollowbody, hollows",
     "hold": "hold, holds",
@@ -316,8 +317,8 @@ EXERCISES: Final[dict[str, str]] = {
     "crunch": "crunch",
     "cable-crunch": "cable crunch",
     "sit-up": "situp",
-    "hanging-leg-raise": "hang legraise, hang leg raise",
-    "hanging-knee-raise": "hang kneeraise, kneeraise, hang knees raise",
+    "hanging-leg-raise": "hang legraise, hanging legraise, hang leg raise, hanging leg raise",
+    "hanging-knee-raise": "hang kneeraise, hanging kneeraise, kneeraise, hang knees raise, hanging knees raise",
     "ab-wheel": "abwheel",
     "russian-twist": "russian twist [dumbbell] [kettlebell], russian",
     "pallof-press": "pallof press [cable] [band], pallof",
@@ -336,31 +337,31 @@ FAMILIES: Final[tuple[tuple[str, str], ...]] = (
         "press",
         "barbell-bench-press incline-barbell-bench-press close-grip-bench-press dumbbell-bench-press incline-dumbbell-press dumbbell-floor-press machine-chest-press"  # noqa: E501
         " barbell-overhead-press seated-dumbbell-shoulder-press dumbbell-shoulder-press machine-shoulder-press landmine-press push-press leg-press",
-    ),  # noqa: E501
+    ),
     (
         "dumbbell press",
         "dumbbell-bench-press incline-dumbbell-press dumbbell-floor-press seated-dumbbell-shoulder-press dumbbell-shoulder-press",
-    ),  # noqa: E501
+    ),
     (
         "barbell press",
         "barbell-bench-press incline-barbell-bench-press close-grip-bench-press barbell-overhead-press push-press",
-    ),  # noqa: E501
+    ),
     ("machine press", "machine-chest-press machine-shoulder-press leg-press"),
     ("incline press, incline, incline chest press", "incline-barbell-bench-press incline-dumbbell-press"),
     (
         "shoulder press",
         "barbell-overhead-press seated-dumbbell-shoulder-press dumbbell-shoulder-press machine-shoulder-press",
-    ),  # noqa: E501
+    ),
     ("seated shoulder press, seated press, seated ohp", "seated-dumbbell-shoulder-press machine-shoulder-press"),
     ("floor press", "dumbbell-floor-press"),
     (
         "row",
         "barbell-row pendlay-row t-bar-row dumbbell-row chest-supported-row seated-cable-row machine-row inverted-row upright-row",
-    ),  # noqa: E501
+    ),
     (
         "curl, bicep curl, bicep",
         "barbell-curl ez-bar-curl dumbbell-curl incline-dumbbell-curl hammer-curl preacher-curl concentration-curl cable-curl reverse-curl",
-    ),  # noqa: E501
+    ),
     ("leg curl, hamstring curl, hamstring, machine leg curl", "leg-curl-lying leg-curl-seated nordic-curl"),
     ("raise", "lateral-raise cable-lateral-raise front-raise hanging-leg-raise hanging-knee-raise"),
     ("shoulder raise", "lateral-raise cable-lateral-raise front-raise rear-delt-fly"),
@@ -368,7 +369,7 @@ FAMILIES: Final[tuple[tuple[str, str], ...]] = (
     (
         "calf raise, calf, machine calf raise, calf raise machine",
         "standing-calf-raise seated-calf-raise single-leg-calf-raise",
-    ),  # noqa: E501
+    ),
     ("lunge, dumbbell lunge", "walking-lunge reverse-lunge"),
     ("fly, chest fly", "dumbbell-fly cable-fly machine-fly"),
     ("clean", "power-clean hang-clean"),

@@ -5,10 +5,11 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Final
 
+from core.read.frames import FrameRow, Frames
 from core.read.lexicon import Lexicon, Rows
 from core.read.names import Names
 from core.read.numerals import Numerals
-from core.read.words import en, en_flow, en_names, en_symptoms
+from core.read.words import en, en_body, en_flow, en_names, en_symptoms
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +24,8 @@ class Tables:
     lacking: str
     filler: frozenset[str]
     plain: frozenset[str]
+    body: Mapping[str, str]
+    frames: tuple[FrameRow, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +35,7 @@ class Language:
     lexicon: Lexicon
     names: Names
     filler: frozenset[str]
+    frames: Frames
 
 
 _ENGLISH: Final = Tables(
@@ -40,6 +44,7 @@ _ENGLISH: Final = Tables(
      en_symptoms.ROWS),
     en_names.CONCEPTS, en_names.EXERCISES, en_names.FAMILIES, en_names.LACKING,
     en_flow.FILLER, en_flow.FILLER | en_symptoms.PLAIN,
+    en_body.CONCEPTS, en_body.FRAMES,
 )  # fmt: skip
 
 TABLES: Final[Mapping[str, Tables]] = {"en": _ENGLISH}
@@ -49,5 +54,6 @@ TABLES: Final[Mapping[str, Tables]] = {"en": _ENGLISH}
 def language(code: str) -> Language:
     """The language of this code; English for one that is unknown."""
     tables = TABLES.get(code[:2], _ENGLISH)
-    lexicon = Lexicon(tables.numerals, tables.rows, tables.concepts, tables.plain)
-    return Language(lexicon, Names(tables.exercises, tables.families, tables.lacking), tables.filler)
+    frames = Frames(tables.body, tables.frames)
+    lexicon = Lexicon(tables.numerals, tables.rows, tables.concepts, tables.plain | frames.words)
+    return Language(lexicon, Names(tables.exercises, tables.families, tables.lacking), tables.filler, frames)

@@ -1,0 +1,175 @@
+"""Signs told by several small words that each say little: a part, what it does, how long, how much.
+
+Words are matched to concepts, concepts to frames. Knows no word and no sign of its own: both are rows of a language.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from typing import Final
+
+MOST_HITS: Final = 30
+"""Places of one concept that are looked at: a message that says a word more often says nothing new."""
+STOP_COSTS: Final = 2
+"""Words that a sentence's end counts for, when distances are measured."""
+FAST: Final = (105.0, 250.0)
+"""Beats a minute that are fast for someone who rests (common practice, no source; not a diagnosis)."""
+_VOWELS: Final = frozenset("aeiou")
+
+FrameRow = tuple[str, str, int]
+"""A sign; slots parted by spaces, each of concepts parted by ``|``, ``>`` before one that follows the first slot,
+``!`` before one that must not be said in the same sentences; words between the slots, at most."""
+
+
+def inflected(word: str) -> tuple[str, ...]:
+    """A verb with its everyday endings: flutter, flutters, fluttered, fluttering."""
+    stem = word.removesuffix("e")
+    out = [word, word + "s", word + "es", stem + "ed", stem + "ing"]
+    if len(word) > 2 and word[-1] not in "aeiouwxy" and word[-2] in _VOWELS:
+        out += [word + word[-1] + "ed", word + word[-1] + "ing"]
+    if word.endswith("y") and word[-2] not in _VOWELS:
+        out += [word[:-1] + "ied", word[:-1] + "ies"]
+    return tuple(out)
+
+
+@dataclass(frozen=True, slots=True)
+class _Frame:
+    sign: str
+    need: tuple[int, ...]
+    slots: tuple[tuple[tuple[int, ...], bool], ...]
+    veto: int
+    window: int
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A sign and the words, first and last, that told it."""
+
+    sign: str
+    first: int
+    last: int
+
+
+class Frames:
+    """The concepts and frames of one language, indexed."""
+
+    __slots__ = ("_fast", "_frames", "_phrases", "words")
+
+    def __init__(self, concepts: Mapping[str, str], rows: Iterable[FrameRow]) -> None:
+        number = {name: n for n, name in enumerate((*concepts, "FASTPULSE"))}
+        self._fast = number["FASTPULSE"]
+        self._phrases: dict[str, list[tuple[tuple[str, ...], int]]] = {}
+        self.words: set[str] = set()
+        for name, phrases in concepts.items():
+            for phrase in phrases.split(","):
+                for words in _spread(phrase.split()):
+                    self.words.update(words)
+                    self._phrases.setdefault(words[0], []).append((words, number[name]))
+        self._frames = tuple(_compiled(row, number) for row in rows)
+
+    def find(self, words: list[str], stops: list[bool]) -> Iterator[Found]:
+        """Every frame that the words fill; ``stops`` tells which of them end a sentence."""
+        hits, present = self._hits(words)
+        if not present:
+            return
+        at, sentence = _places(stops)
+        for frame in self._frames:
+            if all(present & mask for mask in frame.need):
+                yield from self._fill(frame, hits, at, sentence)
+
+    def _hits(self, words: list[str]) -> tuple[dict[int, list[tuple[int, int]]], int]:
+        hits: dict[int, list[tuple[int, int]]] = {}
+        present = 0
+        for i, word in enumerate(words):
+            for phrase, concept in self._phrases.get(word, ()):
+                last = i + len(phrase)
+                if len(phrase) > 1 and tuple(words[i:last]) != phrase:
+                    continue
+                found = hits.setdefault(concept, [])
+                if len(found) < MOST_HITS:
+                    found.append((i, last - 1))
+                present |= 1 << concept
+            if word[0].isdigit() and 3 <= len(word) <= 5 and word.replace(".", "").isdigit():
+                if FAST[0] <= float(word) <= FAST[1]:
+                    hits.setdefault(self._fast, []).append((i, i))
+                    present |= 1 << self._fast
+        return hits, present
+
+    def _fill(
+        self, frame: _Frame, hits: dict[int, list[tuple[int, int]]], at: list[int], sentence: list[int]
+    ) -> Iterator[Found]:
+        anchors = [hit for concept in frame.slots[0][0] for hit in hits.get(concept, ())]
+        for first, last in anchors[:MOST_HITS]:
+            span = _span(frame, (first, last), hits, at)
+            if span is None:
+                continue
+            said = range(sentence[span[0]], sentence[span[1]] + 1)
+            if frame.veto and any(
+                sentence[hit[0]] in said
+                for concept, places in hits.items()
+                if frame.veto >> concept & 1
+                for hit in places
+            ):
+                continue
+            yield Found(frame.sign, *span)
+
+
+def _span(
+    frame: _Frame, anchor: tuple[int, int], hits: dict[int, list[tuple[int, int]]], at: list[int]
+) -> tuple[int, int] | None:
+    """From the first to the last word of the frame around this anchor, or None where a slot stays empty."""
+    first, last = anchor
+    taken = [anchor]
+    for concepts, follows in frame.slots[1:]:
+        best: tuple[int, tuple[int, int]] | None = None
+        for concept in concepts:
+            for hit in hits.get(concept, ()):
+                if any(hit[0] <= b and a <= hit[1] for a, b in taken) or (follows and hit[0] < anchor[0]):
+                    continue
+                away = at[hit[0]] - at[anchor[1]] if hit[0] > anchor[1] else at[anchor[0]] - at[hit[1]]
+                if away <= frame.window + 1 and (best is None or away < best[0]):
+                    best = away, hit
+        if best is None:
+            return None
+        taken.append(best[1])
+        first, last = min(first, best[1][0]), max(last, best[1][1])
+    return first, last
+
+
+def _places(stops: list[bool]) -> tuple[list[int], list[int]]:
+    """Where each word stands, a stop counting for more than one; and the number of its sentence."""
+    at: list[int] = []
+    sentence: list[int] = []
+    place = number = 0
+    for stop in stops:
+        at.append(place)
+        sentence.append(number)
+        place += 1
+        if stop:
+            place += STOP_COSTS
+            number += 1
+    return at, sentence
+
+
+def _spread(words: list[str]) -> Iterator[tuple[str, ...]]:
+    """The phrase in all endings of its starred words."""
+    if not words:
+        yield ()
+        return
+    heads = inflected(words[0][:-1]) if words[0].endswith("*") else (words[0],)
+    for rest in _spread(words[1:]):
+        for head in heads:
+            yield (head, *rest)
+
+
+def _compiled(row: FrameRow, number: Mapping[str, int]) -> _Frame:
+    sign, told, window = row
+    slots: list[tuple[tuple[int, ...], bool]] = []
+    veto = 0
+    for slot in told.split():
+        concepts = tuple(number[name] for name in slot.lstrip(">!").split("|"))
+        if slot.startswith("!"):
+            veto |= sum(1 << concept for concept in concepts)
+        else:
+            slots.append((concepts, slot.startswith(">")))
+    need = tuple(sum(1 << concept for concept in set(concepts)) for concepts, _ in slots)
+    return _Frame(sign, need, tuple(slots), veto, window)
