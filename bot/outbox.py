@@ -14,10 +14,11 @@ import structlog
 from sqlalchemy import Connection
 
 from bot.log import fault
+from bot.making import make
 from bot.ports import Delivery, Later, Moved, Now, Parcel, Refused, Sender, Sent, Uncertain
 from bot.store import outbox, people
 from bot.store.engine import Store
-from bot.store.outbox import Queued, Reach
+from bot.store.outbox import Queued, Reach, Undrawn
 
 RESEND_AFTER: Final = timedelta(seconds=30)
 """How long to wait before a message that may have been delivered is sent once more."""
@@ -38,10 +39,14 @@ log = structlog.get_logger(__name__)
 
 _To = tuple[str, int]
 
+_MAKING: Final = "making"
+"""Stands for the channel of what is only made and not sent yet, so that it holds up no chat."""
+
 
 @dataclass(frozen=True, slots=True)
 class _View:
     heads: list[Queued]
+    undrawn: list[Undrawn]
     halted: datetime | None
     again: datetime | None
 
@@ -141,6 +146,10 @@ class Outbox:
         view = await self._store.write(partial(self._look, now=now))
         if view.halted is not None and view.halted > now:
             return view.halted if view.heads else None
+        for thing in view.undrawn:
+            if (_MAKING, thing.seq) not in flying and not any(kind == _MAKING for kind, _ in flying):
+                made = make(self._store, thing, self._now, pictures=getattr(self._sender, "pictures", True))
+                flying[_MAKING, thing.seq] = asyncio.create_task(made)
         later = [view.again] if view.again is not None and view.again > now else []
         for one in view.heads:
             to = (one.channel, one.platform)
@@ -159,6 +168,7 @@ class Outbox:
         outbox.assign(conn, self._reach)
         return _View(
             outbox.heads(conn, self._reach, now, _TRIES),
+            outbox.undrawn(conn, self._reach),
             outbox.halted_until(conn, self._reach.channel),
             outbox.next_time(conn, _TRIES),
         )

@@ -148,6 +148,8 @@ def ahead(profile: Profile, plan: Plan, after: datetime) -> tuple[AgendaChange, 
 
 def judge(kind: str, on: date, now: datetime, profile: Profile, plan: Plan) -> Judgement:
     """Is a row that has come due still worth saying now? ``plan`` is the one in force on that day."""
+    if _unwanted(kind, on, now, profile):
+        return Judgement("drop")
     if kind == "prompt":
         day = plan.on(on.weekday())
         if day is None or now >= instant(on, day.at, profile.zone):
@@ -159,6 +161,14 @@ def judge(kind: str, on: date, now: datetime, profile: Profile, plan: Plan) -> J
     if kind in HEEDS_QUIET and is_quiet(now, profile):
         return Judgement("wait", quiet_end(now, profile))
     return Judgement("say")
+
+
+def _unwanted(kind: str, on: date, now: datetime, profile: Profile) -> bool:
+    """In a pause nothing is said, nor asked afterwards about its days; without reminders no session is spoken of."""
+    away = profile.away_through
+    if away is not None and (now.astimezone(profile.zone).date() <= away or (kind == "missed" and on <= away)):
+        return True
+    return not profile.reminders and kind in ("prompt", "missed")
 
 
 def _due(kind: str, on: date, profile: Profile) -> datetime | None:

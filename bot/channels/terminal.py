@@ -6,11 +6,16 @@ Lines travel as JSON like the updates of any other channel. Knows no store and n
 import json
 from collections.abc import AsyncIterator, Callable, Mapping
 from dataclasses import dataclass, field
+from itertools import count
+from pathlib import Path
 from typing import Final
 
 from bot.ports import Delivery, Malformed, Opened, Parcel, Press, RawUpdate, Sent, Words
 
 NAME: Final = "terminal"
+
+SAVE: Final = "save"
+"""Typed after a document came: it goes into the current folder, and nowhere unasked."""
 
 Buttons = tuple[tuple[str, str], ...]
 Show = Callable[[str, Buttons], None]
@@ -39,12 +44,21 @@ def open_update(raw: RawUpdate) -> Opened:
         return Malformed("not a line of a terminal")
 
 
+def _free(path: Path) -> Path:
+    """That name, or the next one with a number that is not taken."""
+    names = (path.with_stem(f"{path.stem}-{n}") if n else path for n in count())
+    return next(name for name in names if not name.exists())
+
+
 class Terminal:
     """One session at a terminal. ``lines`` are what is typed, ``first`` the number of the first of them."""
 
     name = NAME
+    pictures = False
+    """A picture's facts are said in words; documents can be saved."""
 
     def __init__(self, seat: Seat, lines: AsyncIterator[str], show: Show, first: int, offered: Buttons = ()) -> None:
+        self._files: dict[str, bytes] = {}
         self._seat = seat
         self._lines = lines
         self._show = show
@@ -54,6 +68,9 @@ class Terminal:
     async def updates(self) -> AsyncIterator[tuple[RawUpdate, ...]]:
         """One update for each line, until the end of input."""
         async for line in self._lines:
+            if self._files and line.strip().casefold() == SAVE:
+                self._save()
+                continue
             user, text = self._speaker(line)
             said = self._pressed(text)
             body = {"user": user, "private": self._seat.private, "message": self._number, **said}
@@ -67,8 +84,24 @@ class Terminal:
     async def send(self, parcel: Parcel) -> Delivery:
         """Print a reply. Its number or label, typed next, presses that answer."""
         self._offered = parcel.buttons or self._offered
-        self._show(parcel.text, parcel.buttons)
+        text = parcel.text
+        if parcel.attachment is not None:
+            name, content = parcel.attachment
+            self._files[name] = content
+            text = f"{text}\n({name}, {len(content)} bytes; type {SAVE} to put it into this folder)".lstrip()
+        self._show(text, parcel.buttons)
         return Sent()
+
+    def _save(self) -> None:
+        """Put what came into the current folder; what is there already is not written over."""
+        for name, content in self._files.items():
+            try:
+                with _free(Path(name)).open("xb") as file:
+                    file.write(content)
+                self._show(f"Saved {file.name}.", ())
+            except OSError as trouble:
+                self._show(f"{name} could not be saved ({trouble.strerror}).", ())
+        self._files = {}
 
     def _speaker(self, line: str) -> tuple[int, str]:
         """In a group ``Name: text`` is said by that member."""

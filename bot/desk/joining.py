@@ -1,8 +1,10 @@
 """The door: a code makes a coach or a client of whoever sends it, once. Everyone else stays a stranger."""
 
 import re
+from dataclasses import replace
 from typing import Final
 
+from bot.desk import about
 from bot.desk.rooms import Case
 from bot.desk.words import say
 from bot.store import agenda, coach_clock, inbox, invites, people, strangers
@@ -10,6 +12,8 @@ from bot.store.invites import Invite
 from bot.store.people import Person
 from core import due
 from core.model.plan import Plan
+from core.say.reply import voice_of
+from core.say.wording import FALLBACK, LANGUAGES
 
 _START: Final = re.compile(r"/start(?:@\w+)?(?:\s+|=)(\S+)\s*", re.IGNORECASE)
 _REFUSED: Final = {"unknown": "code_unknown", "used": "code_used", "expired": "code_expired"}
@@ -32,8 +36,8 @@ def turn_away(case: Case, text: str) -> None:
     inbox.forget(case.conn, case.arrived.seq)
 
 
-def enter(case: Case, text: str, known: Person | None) -> bool:
-    """Let the bearer of a good code in. False: the text holds no code that works here for them."""
+def enter(case: Case, text: str, known: Person | None, language: str | None = None) -> bool:
+    """Let the bearer of a good code in, in the channel's language where we speak it. False: no code that works here."""
     code = code_in(text)
     if code is None or not case.private:
         return False
@@ -48,6 +52,8 @@ def enter(case: Case, text: str, known: Person | None) -> bool:
     invites.use(case.conn, code, case.now)
     newcomer = known or people.add(case.conn, found.name, found.zone, case.now)
     people.reach(case.conn, newcomer.id, case.channel, case.user)
+    if known is None:
+        _speak(case, newcomer, language)
     _welcome(case, newcomer, found)
     return True
 
@@ -58,13 +64,29 @@ def _welcome(case: Case, newcomer: Person, invite: Invite) -> None:
         coach_clock.ensure(case.conn, newcomer.id, case.now)
         _answer(case, say("joined_coach", name=newcomer.name))
         return
+    trained = newcomer.lifts
     people.make_lifter(case.conn, newcomer.id, invite.coach)
     for row in due.ahead(people.profile(case.conn, newcomer.id), Plan(), case.now):
         agenda.change(case.conn, newcomer.id, row)
-    if invite.coach is not None:
+    chat = people.chat_of(case.conn, case.channel, case.arrived.raw.chat)
+    if invite.coach is not None and chat is not None:
         coach = people.get(case.conn, invite.coach)
-        _answer(case, say("joined_client", name=newcomer.name, coach=coach.name))
+        people.chat_seen(case.conn, chat.id, case.now)
+        voice = voice_of(people.profile(case.conn, newcomer.id), "kg")
+        lead = voice.say("about.joined", name=newcomer.name, coach=coach.name)
+        if trained:
+            case.reply(lead, chat)
+        else:
+            about.begin(case, newcomer, chat, lead)
         case.tell(coach.id, say("coach_hears", name=newcomer.name))
+
+
+def _speak(case: Case, newcomer: Person, language: str | None) -> None:
+    """In the language that the chat world says is theirs, where it is one of ours."""
+    spoken = (language or "").split("-")[0].casefold()
+    if spoken in LANGUAGES and spoken != FALLBACK:
+        profile = replace(people.profile(case.conn, newcomer.id), language=spoken, decimal=",")
+        people.set_profile(case.conn, newcomer.id, profile)
 
 
 def _answer(case: Case, text: str) -> None:

@@ -4,7 +4,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection
 
-from bot.desk import coach, group, group_door, joining, lifter, own_plan, reviewing
+from bot.desk import about, about_changes, coach, group, group_door, joining, lifter, own_plan, reviewing
 from bot.desk import coach_clock as coachs_clock
 from bot.desk.lifter import Said
 from bot.desk.rooms import Case, Parts
@@ -45,6 +45,10 @@ def remind(conn: Connection, parts: Parts, due: agenda.Due, now: datetime) -> No
     """Say what is due, in the same commit that marks it said. Core's rule drops what comes too late."""
     if not agenda.is_waiting(conn, due.id):
         return
+    if due.kind == "zone":
+        about_changes.arrived(conn, due.person, due.on, now)
+        agenda.done(conn, due.id, now)
+        return
     if due.kind in coach_clock.KINDS:
         coachs_clock.work(conn, parts, due, now)
         return
@@ -73,7 +77,7 @@ def _spoken(case: Case, opened: Spoken) -> None:
     name = opened.name if isinstance(opened, Words) else ""
     if group_door.enter(case, text, name, who):
         return
-    if joining.enter(case, text, who):
+    if joining.enter(case, text, who, opened.language if isinstance(opened, Words) else None):
         inbox.mark(case.conn, case.arrived.seq, "done")
     elif isinstance(opened, Words | Press) and group.heard(case, opened, who):
         return
@@ -90,6 +94,8 @@ def _known(case: Case, who: Person, chat: Chat, opened: Spoken) -> None:
         inbox.note_message(case.conn, case.arrived.seq, opened.message_id, case.parts.reader)
     if joining.code_in(said.text) is not None:
         case.reply(say("code_private"), chat)
+        return
+    if about.heard(case, who, chat, said):
         return
     order = who.coaches and case.private and said.media is None and said.changes is None
     if order and coach.heard(case, who, chat, said.text, said.press):

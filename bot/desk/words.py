@@ -15,11 +15,6 @@ _TEXTS: Final = {
     "joined_coach": (
         "You are in, {name}. Write: invite NAME, and pass the link on. Alerts and notes from your clients come here."
     ),
-    "joined_client": (
-        "You are in, {name}. {coach} sees what you report here. Text your sets as you do them, in your own words, "
-        'like "goblet squat 24 kg x 10", and I answer with what comes next. '
-        "This is no medical advice; with an illness, an injury or a pregnancy, see a physician before you start."
-    ),
     "coach_hears": "{name} is in and can text sets from now on.",
     "invite_link": "For {name}, once, within a week:\n{link}",
     "invite_long": "That name is too long. Up to {most} characters, please.",

@@ -18,6 +18,9 @@ from bot.store.engine import file_of
 
 _OWNER_ONLY: Final = 0o600
 
+KEPT_DAYS: Final = 30
+"""How long a copy is to be kept at most: it still holds who asked to be forgotten after it was made."""
+
 
 def back_up(url: str, to: Path) -> int:
     """Copy the store to the file ``to``, also while the service writes. Says how many bytes it has now."""

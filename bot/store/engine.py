@@ -16,7 +16,7 @@ from sqlalchemy.exc import ArgumentError, DBAPIError
 from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
 
 from bot.ports import StoreBusy, StoreError
-from bot.store import migrate
+from bot.store import migrate, scrub
 
 T = TypeVar("T")
 
@@ -53,6 +53,7 @@ class Store:
         # SQLite has one writer at a time: waiting here is fair and free, waiting in the database is neither.
         self._gate = asyncio.Lock()
         self._running: set[asyncio.Task[Any]] = set()
+        self._stale = False
 
     @classmethod
     async def open(cls, url: str, *, hold: bool = True, create: bool = True) -> Self:
@@ -97,8 +98,24 @@ class Store:
         return await asyncio.shield(task)
 
     async def _write(self, act: Callable[[Connection], T]) -> T:
-        async with self._gate, self._engine.begin() as conn:
-            return await conn.run_sync(act)
+        async with self._gate:
+            async with self._engine.begin() as conn:
+                found = await conn.run_sync(act)
+                self._stale = await conn.run_sync(scrub.taken) or self._stale
+            if self._stale:
+                self._stale = not await self._let_go_of_the_log()
+            return found
+
+    async def _let_go_of_the_log(self) -> bool:
+        """Empty SQLite's log, which still holds what was erased. False: somebody reads; the next write tries again."""
+        raw = await self._engine.raw_connection()
+        try:
+            cursor = await raw.driver_connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")  # type: ignore[union-attr]
+            busy = (await cursor.fetchone())[0]
+            await cursor.close()
+        finally:
+            raw.close()
+        return not busy
 
     async def read(self, look: Callable[[Connection], T]) -> T:
         """Run ``look`` on one consistent view; it never waits for a writer."""

@@ -59,8 +59,8 @@ def look(conn: Connection, code: str, now: datetime) -> Invite | Trouble:
 
 
 def use(conn: Connection, code: str, now: datetime) -> None:
-    """The code is spent."""
-    conn.execute(update(invite).where(invite.c.hash == _hash(code)).values(used=now))
+    """The code is spent; nobody needs the name in it any more."""
+    conn.execute(update(invite).where(invite.c.hash == _hash(code)).values(used=now, name=""))
 
 
 def _hash(code: str) -> str:

@@ -8,6 +8,7 @@ from typing import Any, Final, Literal
 
 from sqlalchemy import Connection, and_, case, delete, func, insert, or_, select, update
 
+from bot.store import scrub
 from bot.store.tables import chat, halt, outbox
 from bot.store.upsert import put
 from core.model.outcome import Button, Reply
@@ -16,6 +17,26 @@ Kind = Literal["reply", "alert", "prompt", "summary", "post"]
 """What kind of message; in this order when several chats wait."""
 
 RANK: Final[dict[str, int]] = {"reply": 0, "alert": 1, "prompt": 2, "summary": 3, "post": 4}
+
+
+@dataclass(frozen=True, slots=True)
+class Recipe:
+    """What a letter's picture or document is made of, outside of any transaction: a kind of thing, and its values."""
+
+    file: str
+    kind: str
+    body: str
+
+
+@dataclass(frozen=True, slots=True)
+class Undrawn:
+    """A letter that waits for its picture or document."""
+
+    seq: int
+    person: int | None
+    text: str
+    recipe: Recipe
+    attempts: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +54,8 @@ class Letter:
     edits: int | None = None
     """The number of an earlier message of ours that is written over."""
     attachment: tuple[str, bytes] | None = None
+    recipe: Recipe | None = None
+    """How the attachment (or the text) is made later; the letter waits for it and holds nothing up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +90,7 @@ def queue(conn: Connection, letter: Letter, now: datetime) -> int:
     """Queue one message; gives its number in the outbox."""
     channel, platform = letter.address or (None, None)
     name, content = letter.attachment or (None, None)
+    recipe = letter.recipe
     values = {
         "chat": letter.chat,
         "person": letter.person,
@@ -76,13 +100,14 @@ def queue(conn: Connection, letter: Letter, now: datetime) -> int:
         "kind": letter.kind,
         "text": letter.text,
         "buttons": json.dumps([[one.label, one.data] for one in letter.buttons], ensure_ascii=False),
-        "state": "queued",
+        "state": "queued" if recipe is None else "undrawn",
         "attempts": 0,
         "made": now,
         "reply_to": letter.reply_to,
         "edits": letter.edits,
-        "file": name,
+        "file": name if recipe is None else recipe.file,
         "content": content,
+        "recipe": None if recipe is None else json.dumps([recipe.kind, recipe.body], ensure_ascii=False),
     }
     number: int = conn.execute(insert(outbox).values(**values).returning(outbox.c.seq)).scalar_one()
     return number
@@ -158,7 +183,8 @@ def sent(conn: Connection, seq: int, message_id: int | None, *, kept_elsewhere: 
 
     What was attached is dropped where the channel keeps it, and stays where it does not.
     """
-    conn.execute(delete(outbox).where(outbox.c.seq == seq, outbox.c.chat.is_(None)))
+    if conn.execute(delete(outbox).where(outbox.c.seq == seq, outbox.c.chat.is_(None))).rowcount:
+        scrub.want(conn)
     row = update(outbox).where(outbox.c.seq == seq).values(state="sent", message_id=message_id)
     first = conn.execute((row.values(content=None) if kept_elsewhere else row).returning(outbox.c.edits)).scalar()
     if first is not None and message_id is not None:  # where the earlier one was gone it has a new number now
@@ -206,6 +232,37 @@ def last_message(conn: Connection, channel: str) -> int:
     query = select(func.coalesce(func.max(outbox.c.message_id), 0)).join(chat, chat.c.id == outbox.c.chat)
     found: int = conn.execute(query.where(chat.c.channel == channel)).scalar_one()
     return found
+
+
+def undrawn(conn: Connection, reach: Reach) -> list[Undrawn]:
+    """Letters of open chats that wait for what is to be made of their recipe, the oldest first."""
+    query = select(outbox, chat.c.person.label("owner")).join(chat, chat.c.id == outbox.c.chat)
+    query = query.where(outbox.c.state == "undrawn", chat.c.active == 1, *_within(reach)).order_by(outbox.c.seq)
+    return [
+        Undrawn(row.seq, row.owner, row.text, Recipe(row.file, *json.loads(row.recipe)), row.attempts)
+        for row in conn.execute(query)
+    ]
+
+
+def drawn(conn: Connection, seq: int, text: str, content: bytes | None) -> None:
+    """It is made, and may go. Without content the text stands alone; without either there is nothing to send."""
+    values = {"text": text, "content": content, "recipe": None, "attempts": 0}
+    state = "queued" if text or content else "dead"
+    conn.execute(update(outbox).where(outbox.c.seq == seq, outbox.c.state == "undrawn").values(state=state, **values))
+
+
+def beside(conn: Connection, seq: int, letter: Letter, now: datetime) -> None:
+    """One more letter, into the chat of an earlier one."""
+    row = conn.execute(select(outbox.c.chat, outbox.c.thread, outbox.c.reply_to).where(outbox.c.seq == seq)).one()
+    queue(conn, replace(letter, chat=row.chat, thread=row.thread, reply_to=row.reply_to), now)
+
+
+def not_drawn(conn: Connection, seq: int, most: int) -> None:
+    """Making it failed; after ``most`` times its words go alone."""
+    tried = update(outbox).where(outbox.c.seq == seq).values(attempts=outbox.c.attempts + 1)
+    row = conn.execute(tried.returning(outbox.c.attempts, outbox.c.text)).one_or_none()
+    if row is not None and row.attempts >= most:
+        drawn(conn, seq, row.text, None)
 
 
 def last_buttons(conn: Connection, key: int) -> tuple[Button, ...]:

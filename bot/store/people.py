@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import Connection, Select, func, insert, select, update
 
 from bot.store.shapes import noun_text
-from bot.store.tables import address, chat, chat_alias, crew, inbox, lifter, member, outbox, person
+from bot.store.tables import address, chat, chat_alias, crew, inbox, lifter, member, outbox, person, silence
 from bot.store.upsert import put
 from core.model.book import Profile
 from core.model.lifter import Lifter
@@ -83,12 +83,15 @@ def set_profile(conn: Connection, who: int, profile: Profile) -> None:
         "decimal": profile.decimal,
     }
     conn.execute(update(person).where(person.c.id == who).values(**values))
+    put(conn, silence, person=who, reminders=int(profile.reminders), away_through=profile.away_through)
 
 
 def profile(conn: Connection, who: int) -> Profile:
     """A person as core sees them."""
     coach = person.alias()
-    query = select(person, coach.c.name.label("coach_name")).join(coach, person.c.coach == coach.c.id, isouter=True)
+    columns = (person, coach.c.name.label("coach_name"), silence.c.reminders, silence.c.away_through)
+    query = select(*columns).join(coach, person.c.coach == coach.c.id, isouter=True)
+    query = query.join(silence, silence.c.person == person.c.id, isouter=True)
     row = conn.execute(query.where(person.c.id == who)).one()
     return Profile(
         name=row.name,
@@ -99,6 +102,8 @@ def profile(conn: Connection, who: int) -> Profile:
         quiet_from=time.fromisoformat(row.quiet_from),
         quiet_to=time.fromisoformat(row.quiet_to),
         decimal=row.decimal,
+        reminders=row.reminders != 0,
+        away_through=row.away_through,
     )
 
 

@@ -86,6 +86,12 @@ def rebuilt(conn: Connection, who: int, folding: Folding) -> dict[str, str]:
     return {exercise: folding.fold(exercise, None, days) for exercise, days in past.items()}
 
 
+def past_of(conn: Connection, who: int, exercise: str, before: date, folding: Folding) -> tuple[Past, ...]:
+    """The days of one exercise before that day, oldest first, with what was so on them."""
+    days = sessions(conn, who, None, before, (exercise,))
+    return _past(conn, who, days, folding, keep=False).get(exercise, ())
+
+
 def cached(conn: Connection, who: int, version: str) -> dict[str, str]:
     """What the cache holds, without those that wait to be built again."""
     good = (progress.c.body.is_not(None), progress.c.made_by == version)
@@ -142,9 +148,9 @@ def _empty(conn: Connection, who: int, exercises: set[str]) -> None:
 
 
 def _past(
-    conn: Connection, who: int, days: Mapping[str, tuple[Session, ...]], folding: Folding
+    conn: Connection, who: int, days: Mapping[str, tuple[Session, ...]], folding: Folding, *, keep: bool = True
 ) -> dict[str, tuple[Past, ...]]:
-    """The days with what was so on them; what is not kept of a day yet is now as it is."""
+    """The days with what was so on them; what is not kept of a day yet is now as it is, and ``keep`` keeps it so."""
     body = noun_of(Lifter, conn.execute(select(lifter.c.body).where(lifter.c.person == who)).scalar_one())
     body = replace(body, aches=(), kit=None)  # folding looks at the body, not at its aches or its gym
     planned = plans.weekly(conn, who)
@@ -163,7 +169,7 @@ def _past(
                 fresh.append({"person": who, "exercise": exercise, "on": one.on, **then})
             past = Past(one, noun_of(Lifter, then["lifter"]), noun_of(Aim, then["aim"]))
             found.setdefault(exercise, []).append(past)
-    put_new(conn, trained, fresh)
+    put_new(conn, trained, fresh if keep else [])
     return {exercise: tuple(past) for exercise, past in found.items()}
 
 

@@ -262,7 +262,7 @@ outbox = _table(
     _text("kind"),  # reply, alert, prompt, summary, post
     _text("text"),
     _text("buttons"),
-    _text("state"),  # queued, sent, uncertain, dead
+    _text("state"),  # undrawn, queued, sent, uncertain, dead
     _whole("attempts"),
     _moment("made"),
     _moment("not_before", nullable=True),
@@ -271,6 +271,7 @@ outbox = _table(
     _whole("edits", nullable=True),  # an earlier message of ours that this one is written over
     _text("file", nullable=True),  # the name of what goes with it
     Column("content", LargeBinary, nullable=True),
+    _text("recipe", nullable=True),  # what the content is made of, outside of any transaction; until then: undrawn
     Index("outbox_by_state", "state", "chat", "seq"),
     Index("outbox_by_reply", "reply_to"),
 )
@@ -364,3 +365,32 @@ mark = _table(
     PrimaryKeyConstraint("person", "exercise", "on"),
 )
 """What the estimate was at the end of a week, to compare later ones with."""
+
+# What a person said about themselves
+
+joining = _table(
+    "joining",
+    _whole("person", ForeignKey("person.id"), primary_key=True),
+    _text("body"),  # what is answered, what was put off, the question that is open
+    _moment("at"),
+)
+"""Who has not answered all questions at joining. What was answered is where it belongs; the row goes at the end."""
+
+silence = _table(
+    "silence",
+    _whole("person", ForeignKey("person.id"), primary_key=True),
+    _whole("reminders"),  # 0: none
+    _day("away_through", nullable=True),
+)
+"""What somebody does not want to hear."""
+
+journey = _table(
+    "journey",
+    _whole("person", ForeignKey("person.id"), primary_key=True),
+    _text("zone"),
+    _text("home"),
+    _day("first"),
+    _day("last", nullable=True),
+    _text("state"),  # ahead, there
+)
+"""Another zone for some days; the agenda has a row for the change and one for the way back."""

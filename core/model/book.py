@@ -57,9 +57,9 @@ class Pending:
 
 @dataclass(frozen=True, slots=True)
 class Hold:
-    """All targets are held since an alarm, until the coach clears it."""
+    """All targets are held since an alarm, or a yes in the screening at joining, until the coach clears it."""
 
-    sign: Sign
+    sign: Sign | Literal["screening"]
     since: datetime
 
 
@@ -76,6 +76,10 @@ class Profile:
     quiet_from: time = time(21, 30)
     quiet_to: time = time(7, 0)
     decimal: Literal[".", ","] = "."
+    reminders: bool = True
+    """False: not reminded of sessions, and not asked about missed ones."""
+    away_through: date | None = None
+    """Nothing but alarms through that day."""
 
 
 @dataclass(frozen=True, slots=True)

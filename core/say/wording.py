@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from core.say.english import ENGLISH
+from core.say.english_about import ENGLISH_ABOUT
 from core.say.english_desk import ENGLISH_DESK
 from core.say.english_group import ENGLISH_GROUP
 
@@ -12,7 +13,9 @@ Template = str | tuple[str, str]
 
 FALLBACK: Final = "en"
 
-LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {FALLBACK: {**ENGLISH, **ENGLISH_DESK, **ENGLISH_GROUP}}
+LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {
+    FALLBACK: {**ENGLISH, **ENGLISH_DESK, **ENGLISH_GROUP, **ENGLISH_ABOUT}
+}
 """Every language has the same keys and slots as the first one (a test sees to it)."""
 
 
