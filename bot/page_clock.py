@@ -19,7 +19,7 @@ from bot.store.engine import Store
 from bot.store.tables import agenda as rows
 
 _KEPT: Final = "page-clock-ahead-seconds"
-_LONGEST: Final = timedelta(hours=1)
+_LONGEST: Final = timedelta(hours=2)
 """A step while a challenge is open; its posts follow the clock at no set time."""
 _MORNING: Final = time(8, 0)
 _SUNDAY: Final = (6, time(20, 0))

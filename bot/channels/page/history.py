@@ -1,6 +1,7 @@
 """A chat as it stands in the store: what came in and what went out, in the order of time. Changes nothing."""
 
 import json
+import math
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import datetime
@@ -45,10 +46,16 @@ class Entry:
     """Data of the answers that were pressed under it."""
     file: File | None = None
     failed: bool = False
+    after: int | None = None
+    """The number of the message that it is, or answers; of things said at one time the answer stands below."""
 
     def plain(self) -> dict[str, Any]:
         """For JSON."""
         return {**asdict(self), "at": self.at.isoformat()}
+
+    def place(self) -> tuple[datetime, float, bool]:
+        """Where it stands among the others."""
+        return self.at, math.inf if self.after is None else self.after, not self.own
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +77,7 @@ def entries(conn: Connection, seat: Seat, openers: Openers, most: int) -> list[E
         for one in went
     ]
     merged = [*_own(seat, came, labels), *under]
-    merged.sort(key=lambda one: (one.at, not one.own))
+    merged.sort(key=Entry.place)
     return merged[-most:]
 
 
@@ -118,7 +125,7 @@ def _own(seat: Seat, came: list[_Came], labels: Mapping[str, str]) -> list[Entry
             who = names.get(said.user, "") if one.raw.channel == NAME or not seat.private else seat.name
             message = said.message_id if one.raw.channel == NAME and kind == "words" else None
             entry = Entry(f"i{one.seq}", True, kind, who or seat.name, text, one.at, message)  # noqa: FBT003
-            shown[at] = replace(entry, failed=one.state in ("dead", "aside"))
+            shown[at] = replace(entry, failed=one.state in ("dead", "aside"), after=one.seq)
     return list(shown.values())
 
 
@@ -136,7 +143,7 @@ def _went(conn: Connection, seat: Seat, most: int) -> list[Entry]:
             continue
         entry = Entry(f"o{row.seq}", False, row.kind, "", row.text, row.made, row.message_id)  # noqa: FBT003
         file = None if row.content is None else _file(row)
-        shown[row.seq] = replace(entry, buttons=_buttons(row), file=file)
+        shown[row.seq] = replace(entry, buttons=_buttons(row), file=file, after=row.reply_to)
     return list(shown.values())
 
 

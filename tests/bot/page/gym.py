@@ -9,6 +9,7 @@ import subprocess
 import sys
 import time
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from functools import cache
@@ -26,7 +27,9 @@ WEDNESDAY = datetime(2026, 3, 4, 15, 0, tzinfo=UTC)
 @cache
 def _made(now: datetime) -> Path:
     folder = Path(mkdtemp(prefix="rungbook-page-"))
-    asyncio.run(fill(f"sqlite+aiosqlite:///{folder / 'gym.db'}", Wanted(3, 1, 1), lambda: now))
+    filling = fill(f"sqlite+aiosqlite:///{folder / 'gym.db'}", Wanted(3, 1, 1), lambda: now)
+    with ThreadPoolExecutor(1) as aside:  # a test's own loop may be running here
+        aside.submit(asyncio.run, filling).result()
     return folder / "gym.db"
 
 

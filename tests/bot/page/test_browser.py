@@ -4,6 +4,7 @@ from collections.abc import AsyncIterator, Iterator
 from pathlib import Path
 
 import pytest
+import pytest_asyncio
 from axe_playwright_python.async_playwright import Axe
 from playwright.async_api import Browser, expect
 
@@ -12,9 +13,12 @@ from tests.bot.page import browser
 from tests.bot.page.browser import Screen
 from tests.bot.page.gym import free_port, gym, served
 
-pytestmark = pytest.mark.skipif(
-    browser.found() is None, reason="no Chromium on this machine (Debian: apt-get install chromium)"
-)
+pytestmark = [
+    pytest.mark.skipif(
+        browser.found() is None, reason="no Chromium on this machine (Debian: apt-get install chromium)"
+    ),
+    pytest.mark.asyncio(loop_scope="module"),
+]
 STANDS = now()
 
 
@@ -24,7 +28,7 @@ def address(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
         yield found
 
 
-@pytest.fixture
+@pytest_asyncio.fixture(scope="module", loop_scope="module")
 async def chromium() -> AsyncIterator[Browser]:
     async with browser.browser() as one:
         yield one
@@ -198,8 +202,8 @@ async def test_a_phone_shows_one_page_at_a_time_and_says_what_is_new(address: st
     screen = await Screen.open(chromium, address, viewport={"width": 360, "height": 740})
     tabs = screen.page.get_by_role("navigation", name="Pages")
     await expect(screen.leaf("coach")).to_be_hidden()
-    await screen.write("lifter", "right shoulder 3/10")
-    await screen.see("lifter", "ight shoulder, 3 of 10")
+    await screen.write("lifter", "right shoulder 5/10")
+    await screen.see("lifter", "ight shoulder, 5 of 10")
     coach = tabs.get_by_role("button", name="Ines")
     await expect(coach).to_contain_text("new")
     await coach.click()
