@@ -42,11 +42,12 @@ class _Frame:
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """A sign and the words, first and last, that told it."""
+    """A sign, the words first and last that told it, and each of its phrases."""
 
     sign: str
     first: int
     last: int
+    said: tuple[tuple[int, int], ...]
 
 
 class Frames:
@@ -88,10 +89,9 @@ class Frames:
                 if len(found) < MOST_HITS:
                     found.append((i, last - 1))
                 present |= 1 << concept
-            if word[0].isdigit() and 3 <= len(word) <= 5 and word.replace(".", "").isdigit():
-                if FAST[0] <= float(word) <= FAST[1]:
-                    hits.setdefault(self._fast, []).append((i, i))
-                    present |= 1 << self._fast
+            if _is_fast(word):
+                hits.setdefault(self._fast, []).append((i, i))
+                present |= 1 << self._fast
         return hits, present
 
     def _fill(
@@ -99,9 +99,10 @@ class Frames:
     ) -> Iterator[Found]:
         anchors = [hit for concept in frame.slots[0][0] for hit in hits.get(concept, ())]
         for first, last in anchors[:MOST_HITS]:
-            span = _span(frame, (first, last), hits, at)
-            if span is None:
+            taken = _taken(frame, (first, last), hits, at)
+            if taken is None:
                 continue
+            span = min(a for a, _ in taken), max(b for _, b in taken)
             said = range(sentence[span[0]], sentence[span[1]] + 1)
             if frame.veto and any(
                 sentence[hit[0]] in said
@@ -110,14 +111,17 @@ class Frames:
                 for hit in places
             ):
                 continue
-            yield Found(frame.sign, *span)
+            yield Found(frame.sign, *span, tuple(taken))
 
 
-def _span(
+def _is_fast(word: str) -> bool:
+    return len(word) == 3 and word.isascii() and word.isdigit() and FAST[0] <= int(word) <= FAST[1]
+
+
+def _taken(
     frame: _Frame, anchor: tuple[int, int], hits: dict[int, list[tuple[int, int]]], at: list[int]
-) -> tuple[int, int] | None:
-    """From the first to the last word of the frame around this anchor, or None where a slot stays empty."""
-    first, last = anchor
+) -> list[tuple[int, int]] | None:
+    """The phrases of the frame around this anchor, or None where a slot stays empty."""
     taken = [anchor]
     for concepts, follows in frame.slots[1:]:
         best: tuple[int, tuple[int, int]] | None = None
@@ -131,8 +135,7 @@ def _span(
         if best is None:
             return None
         taken.append(best[1])
-        first, last = min(first, best[1][0]), max(last, best[1][1])
-    return first, last
+    return taken
 
 
 def _places(stops: list[bool]) -> tuple[list[int], list[int]]:

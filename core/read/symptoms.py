@@ -3,7 +3,7 @@ long past are told apart. Never diagnoses; knows nothing of sets.
 """
 
 from dataclasses import dataclass
-from typing import Final, Literal, cast
+from typing import Final, Literal, NamedTuple, cast
 
 from core.model.acts import AcheAct, Alarm, Sign
 from core.read.frames import Frames
@@ -51,6 +51,14 @@ _LOOSE_INJURY: Final = frozenset(
     {"lump", "bone", "wont bend", "cant close", "locked", "cant grip anything", "cant hold anything"}
 )
 """Words of an injury that a swelling or a nerve can tell as well."""
+_EFFORTS: Final = frozenset(
+    {"after", "from", "set", "during", "after that", "last set", "that last set", "sets", "finisher"}
+)
+"""Words that tie a fast heart to the work done."""
+_YIELDS: Final = frozenset({
+    "gave out", "gives out", "giving way", "gave way", "gives way", "went limp", "shot down", "goes down", "running down",
+})  # fmt: skip
+"""What a limb does, said behind its name."""
 _NOISES: Final = frozenset(
     {
         "popping",
@@ -74,8 +82,19 @@ _NOISES: Final = frozenset(
 )
 
 
-Told = tuple[str, int, int]
-"""A sign and the lexemes, first and last, that tell it; a ``?`` behind the sign where it may only be an ache."""
+_APOSTROPHES: Final = ("'", "’", "‘")
+
+
+class Told(NamedTuple):
+    """A sign and the lexemes, first and last, that tell it; a ``?`` behind the sign where it may only be an ache.
+
+    ``said`` holds the lexemes of its own words, which do not deny it.
+    """
+
+    sign: str
+    first: int
+    last: int
+    said: frozenset[int] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +111,7 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
     seen: set[Sign] = set()
     framed = _framed(s, frames)
     for first, last in _sentences(s):
-        told = [one for one in framed if first <= one[1] < last]
+        told = [one for one in framed if first <= one.first < last]
         if not told and not any(s.all[i].has(*_BODY_KINDS) for i in range(first, last)):
             continue
         alarms = _settled([*_signs(s, first, last), *told], s, first, last)
@@ -120,11 +139,22 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
             if stops:
                 stops[-1] = True
             continue
-        for word in lexeme.text.split(" "):
+        text = lexeme.text
+        if text.endswith("s") and s.text[lexeme.end - 2 : lexeme.end - 1] in _APOSTROPHES:
+            text = text[:-1]
+        for word in text.split(" "):
             words.append(word)
             stops.append(False)
             places.append(i)
-    return [(one.sign, places[one.first], places[one.last]) for one in frames.find(words, stops)]
+    return [
+        Told(
+            one.sign,
+            places[one.first],
+            places[one.last],
+            frozenset(places[i] for a, b in one.said for i in range(a, b + 1)),
+        )
+        for one in frames.find(words, stops)
+    ]
 
 
 def _settled(told: list[Told], s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
@@ -133,11 +163,11 @@ def _settled(told: list[Told], s: Stream, first: int, last: int) -> list[tuple[S
     for sure in (True, False):
         if out and not sure:
             break
-        for mark, a, b in told:
+        for mark, a, b, said in sorted(told, key=lambda one: one.first):
             sign = cast("Sign", mark.rstrip("?"))
             if sign in out or mark.endswith("?") is sure or (not sure and out):
                 continue
-            if not _dismissed(s, a, b, first, max(last, b + 1), sign):
+            if not _dismissed(s, a, b, first, max(last, b + 1), sign, said):
                 out[sign] = sign, a, b
     for sign, explained in _EXPLAINS.items():
         if sign in out:
@@ -221,7 +251,7 @@ def _signs(s: Stream, first: int, last: int) -> list[Told]:
         for kind in s.all[i].k:
             spots.setdefault(kind, []).append(i)
         if "ALARM" in s.all[i].k:
-            out.append((cast("Sign", s.all[i].k["ALARM"]), i, i))
+            out.append(Told(cast("Sign", s.all[i].k["ALARM"]), i, i))
     for sign, parts, mark in _PAIRS:
         marks = spots.get(mark, [])
         if sign == "chest":
@@ -232,20 +262,20 @@ def _signs(s: Stream, first: int, last: int) -> list[Told]:
             found = _near(s, sign, spots.get(part, []), marks)
             if found is not None:
                 loose = sign == "injury" and any(s.all[i].text in _LOOSE_INJURY for i in found)
-                out.append((f"{sign}?" if loose else sign, *found))
+                out.append(Told(f"{sign}?" if loose else sign, *found))
     out.extend(_joined_pains(s, spots))
     numb = [*spots.get("NERVESIGN", []), *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve")]
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
     if saddle is not None:
-        out.append(("bladder", *saddle))
-    if any(sign == "bladder" for sign, _, _ in out):
+        out.append(Told("bladder", *saddle))
+    if any(one.sign == "bladder" for one in out):
         out = [one for one in out if one[0] != "nerve"]
-    if any(sign == "head" for sign, _, _ in out):
+    if any(one.sign == "head" for one in out):
         out = [one for one in out if one[0] != "faint" or s.all[one[1]].text not in _STARS]
         out = [one for one in out if one[0] not in ("injury", "swelling")]
     bpm = _fast_pulse(s, spots)
     if bpm is not None:
-        out.append(("heart", bpm, bpm))
+        out.append(Told("heart", bpm, bpm))
     return out
 
 
@@ -255,18 +285,18 @@ def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[Told]:
     jaws = [i for i in spots.get("PART", []) if s.all[i].k["PART"] == "jaw"]
     arms = [i for i in spots.get("LIMB", []) if "arm" in s.all[i].text]
     if jaws and arms and (spots.get("PAIN") or spots.get("CHESTSIGN") or spots.get("NERVESIGN")):
-        out.append(("chest", min(jaws[0], arms[0]), max(jaws[0], arms[0])))
+        out.append(Told("chest", min(jaws[0], arms[0]), max(jaws[0], arms[0])))
     unable = [i for i in spots.get("NEG", []) if s.all[i].text in _UNABLE] + spots.get("UNABLE", [])
     found = _near(
         s, "bladder", unable, [i for i in spots.get("URINE", []) if s.all[i].text not in ("bowl", "toilet bowl")]
     )
     if found is not None and not spots.get("DARK"):
-        out.append(("bladder", *found))
+        out.append(Told("bladder", *found))
     breath = _near(
         s, "injury", unable, [i for i in spots.get("BREATHPART", []) if s.all[i].text not in ("lungs", "air")]
     )
     if breath is not None:
-        out.append(("breath", *breath))
+        out.append(Told("breath", *breath))
     some = [
         i for i in spots.get("SOMETHING", []) if any("INJURYSIGN" in s.all[k].k for k in range(i, min(i + 9, len(s))))
     ]
@@ -274,7 +304,7 @@ def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[Told]:
         some and _body_hint(s, some[0])
     ):
         sign = next(k for k in range(some[0], min(some[0] + 9, len(s))) if "INJURYSIGN" in s.all[k].k)
-        out.append(("injury", some[0], sign))
+        out.append(Told("injury", some[0], sign))
     return out
 
 
@@ -321,15 +351,13 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
     sentence = _around(s, p)
     if sign == "heart":
         settles = any(s.all[i].has("WONTSETTLE") for i in sentence)
-        effort = any(
-            s.all[i].has("EX", "CARDIO") or s.all[i].text in ("after", "from", "set", "during") for i in sentence
-        )
+        effort = any(s.all[i].has("EX", "CARDIO") or s.all[i].text in _EFFORTS for i in sentence)
         return word in _STRONG_HEART or settles or not effort
     if sign == "nerve" and word in ("cant feel my", "cant feel") and part.endswith("s"):
         return not any(s.all[i].text in ("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
     if sign == "nerve":
         single = not part.endswith("s") or part in ("pins",)
-        return word not in _WEAK_NERVE or single
+        return (word not in _WEAK_NERVE or single) and (word not in _YIELDS or p < m)
     if sign == "injury" and s.all[p].has("CRUSHER"):
         return True
     if sign == "injury":
@@ -351,7 +379,7 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
             any(s.all[i].has("RANGE", "BOTTOM", "TOP") for i in between)
         )
     if sign == "swelling":
-        caused = m < p and word in ("blew up", "blown up", "swells", "swelled")
+        caused = (m < p or part.endswith("s")) and word in ("blew up", "blown up", "swells", "swelled")
         return not caused and not any(s.all[i].text in ("pump", "pumped") for i in sentence)
     if sign == "head" and s.all[p].has("HEADPART") and s.all[m].has("HIT"):
         return m < p
@@ -367,8 +395,8 @@ def _around(s: Stream, i: int) -> range:
     return range(max(first, i - 30), min(last, i + 30) + 1)
 
 
-def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> bool:
-    if _denied(s, a, first) or (b != a and _denied(s, b, max(first, a + 1))):
+def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign, said: frozenset[int]) -> bool:
+    if _denied(s, a, first) or (b != a and _denied(s, b, max(first, a + 1), said)):
         return True
     near = range(max(first, a - 30), min(last, b + 30))
     if any(s.all[i].has("LONGAGO") or _year(s, i) for i in near):
@@ -376,6 +404,10 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign) -> 
     if any(s.all[i].has("JOKE") for i in near):
         return True
     if any(s.all[i].has("FICTION") for i in near) and not any(s.all[i].text in _SELF for i in range(first, last)):
+        return True
+    if sign == "heart" and any(s.all[i].has("EXCITED") for i in near):
+        return True
+    if sign in ("heart", "breath") and any(s.all[i].has("SETTLED") for i in near):
         return True
     if sign == "chest" and any(s.all[i].has("CUDDLE") for i in range(max(first, a - 4), a)):
         return True
@@ -438,10 +470,14 @@ def _theirs(s: Stream, at: int) -> bool:
 _DENYING: Final = frozenset({"cant", "couldnt", "wont", "nothing", "gone", "doesnt", "free", "skip", "never"})
 
 
-def _denied(s: Stream, at: int, first: int) -> bool:
+def _denied(s: Stream, at: int, first: int, said: frozenset[int] = frozenset()) -> bool:
     """'no', 'not', 'without' before the sign, with only a list or fillers between."""
     for i in range(at - 1, max(first, at - 14) - 1, -1):
         lexeme = s.all[i]
+        if i in said:
+            continue
+        if "NUM" in lexeme.k and lexeme.value == 0 and at - i <= 2:
+            return True
         if lexeme.text == "nothing" and at - i <= 2:
             return True
         if lexeme.has("NEG") and (lexeme.text not in _DENYING or (lexeme.text in ("never", "doesnt") and at - i <= 3)):
@@ -544,7 +580,7 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
     if word in _VAGUE:
         return word in ("off", "talking", "funny", "pulled", "rolled") and where not in _MUSCLES and abs(p - pain) <= 3
     if word in _MILD:
-        return where not in _MUSCLES and not sore
+        return where not in _MUSCLES and not sore and s.all[p].text not in ("arms", "legs")
     return not (sore and word in ("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
 
 
