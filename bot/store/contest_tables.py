@@ -2,7 +2,11 @@
 
 from sqlalchemy import ForeignKey, Index, PrimaryKeyConstraint, UniqueConstraint
 
-from bot.store.tables import _day, _moment, _table, _text, _whole
+from bot.store.table_parts import day as _day
+from bot.store.table_parts import moment as _moment
+from bot.store.table_parts import table as _table
+from bot.store.table_parts import text as _text
+from bot.store.table_parts import whole as _whole
 
 challenge = _table(
     "challenge",

@@ -3,45 +3,24 @@
 Texts named ``body`` hold JSON: acts and targets in the shape of the contracts, the rest in the shape of the nouns.
 """
 
-from typing import Any, Final
-
 from sqlalchemy import (
     REAL,
     Column,
     ForeignKey,
     Index,
     LargeBinary,
-    MetaData,
     PrimaryKeyConstraint,
     Table,
-    Text,
     UniqueConstraint,
 )
 
-from bot.store.columns import Day, Instant, Key
-
-metadata: Final = MetaData()
-
-
-def _table(name: str, *parts: Any) -> Table:
-    return Table(name, metadata, *parts, sqlite_strict=True)
-
-
-def _text(name: str, **more: Any) -> Column[Any]:
-    return Column(name, Text, **{"nullable": False, **more})
-
-
-def _whole(name: str, *links: Any, **more: Any) -> Column[Any]:
-    return Column(name, Key, *links, **{"nullable": False, **more})
-
-
-def _moment(name: str, **more: Any) -> Column[Any]:
-    return Column(name, Instant, **{"nullable": False, **more})
-
-
-def _day(name: str, **more: Any) -> Column[Any]:
-    return Column(name, Day, **{"nullable": False, **more})
-
+from bot.store.desk_tables import hours, mark, plan_version, question, rein, remark, word
+from bot.store.table_parts import day as _day
+from bot.store.table_parts import metadata
+from bot.store.table_parts import moment as _moment
+from bot.store.table_parts import table as _table
+from bot.store.table_parts import text as _text
+from bot.store.table_parts import whole as _whole
 
 setting = _table("setting", _text("name", primary_key=True), _text("value"))
 
@@ -279,93 +258,6 @@ outbox = _table(
 halt = _table("halt", _text("channel", primary_key=True), _moment("until"))
 """A whole channel must wait until then; kept, so that a restart does not go on with the storm."""
 
-# The coach's desk
-
-plan_version = _table(
-    "plan_version",
-    _whole("id", primary_key=True),
-    _whole("person", ForeignKey("person.id")),
-    _whole("by", ForeignKey("person.id"), nullable=True),  # who put it in force
-    _moment("at"),
-    _text("what"),  # written, copied, put back, by hand
-    _text("body"),
-    Index("plan_version_by_person", "person", "id"),
-)
-"""Every plan that was ever in force, so that each change has its who and when and can be taken back."""
-
-question = _table(
-    "question",
-    _whole("id", primary_key=True),
-    _whole("asks", ForeignKey("person.id")),  # who may answer
-    _whole("about", ForeignKey("person.id"), nullable=True),
-    _text("kind"),
-    _text("body"),
-    _moment("at"),
-    _moment("until", nullable=True),
-    _text("state"),  # open, yes, no, passed
-    Index("question_by_asks", "asks", "state"),
-    Index("question_by_about", "about", "kind", "state"),
-)
-"""What waits for a yes: plans, words to many, hand-overs, targets of clients whose coach is asked first."""
-
-rein = _table(
-    "rein",
-    _whole("id", primary_key=True),
-    _whole("person", ForeignKey("person.id")),
-    _text("kind"),  # ask, hold, no_heavier, ways, fixed
-    _text("exercise", nullable=True),
-    _text("part", nullable=True),
-    _text("body", nullable=True),
-    _day("until", nullable=True),
-    _whole("by", ForeignKey("person.id")),
-    _moment("at"),
-    _moment("ended", nullable=True),
-    Index("rein_by_person", "person", "ended"),
-)
-"""Targets under the coach's hand."""
-
-remark = _table(
-    "remark",
-    _whole("id", primary_key=True),
-    _whole("by", ForeignKey("person.id")),
-    _whole("about", ForeignKey("person.id")),
-    _moment("at"),
-    _text("text"),
-    Index("remark_by_about", "about"),
-)
-"""A coach's private notes; their client never sees them."""
-
-word = _table(
-    "word",
-    _whole("id", primary_key=True),
-    _whole("by", ForeignKey("person.id")),
-    _whole("to", ForeignKey("person.id")),
-    _moment("at"),
-    _text("text"),
-    _whole("answered"),  # 1: the next words of the one told were passed on as an answer
-    Index("word_by_to", "to", "id"),
-)
-"""Words between people."""
-
-hours = _table(
-    "hours",
-    _whole("person", ForeignKey("person.id"), primary_key=True),
-    _text("digest_at"),
-    _whole("week_day"),
-    _text("week_at"),
-)
-"""When a coach wants the morning word and the weeks."""
-
-mark = _table(
-    "mark",
-    _whole("person", ForeignKey("person.id")),
-    _text("exercise"),
-    _day("on"),
-    Column("estimate", REAL, nullable=False),
-    PrimaryKeyConstraint("person", "exercise", "on"),
-)
-"""What the estimate was at the end of a week, to compare later ones with."""
-
 # What a person said about themselves
 
 joining = _table(
@@ -394,3 +286,40 @@ journey = _table(
     _text("state"),  # ahead, there
 )
 """Another zone for some days; the agenda has a row for the change and one for the way back."""
+
+__all__ = [
+    "act",
+    "address",
+    "agenda",
+    "chat",
+    "chat_alias",
+    "crew",
+    "day_plan",
+    "halt",
+    "hold",
+    "hours",
+    "inbox",
+    "invite",
+    "joining",
+    "journey",
+    "lifter",
+    "mark",
+    "member",
+    "metadata",
+    "note",
+    "outbox",
+    "pending",
+    "person",
+    "plan",
+    "plan_version",
+    "progress",
+    "question",
+    "rein",
+    "remark",
+    "setting",
+    "silence",
+    "stranger",
+    "target",
+    "trained",
+    "word",
+]
