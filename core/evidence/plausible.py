@@ -33,6 +33,7 @@ BOUNDS: Final = {
     "most_reps_body": Bound(300.0, "reps", 150.0, 500.0, "most repetitions in one set with the body alone"),
     "most_hold_s": Bound(1800.0, "s", 900.0, 3600.0, "longest timed hold"),
     "most_sets": Bound(20.0, "sets", 10.0, 30.0, "most sets told by a count"),
+    "most_message_sets": Bound(150.0, "sets", 100.0, 300.0, "most sets told in one message"),
     "likely_sets": Bound(10.0, "sets", 6.0, 12.0, "most sets that 'a x b' is taken to count"),
     "times_known_load": Bound(3.0, "times", 2.5, 4.0, "a load this many times the usual one is asked about"),
     "near_known_load": Bound(0.35, "share", 0.2, 0.5, "how near a number must be to the known load to be one"),

@@ -96,6 +96,8 @@ class Atomiser:
         return self._s.is_(j, "NUM", "LOADQ", "PLATE", "EMPTYBAR", "BAND", "COLOUR", "BODY", "IMPL")
 
     def _atom(self, i: int, last: int, before: list[Atom]) -> Atom | None:
+        if self._s.all[i].kinds.isdisjoint(_FORMING):
+            return Atom("W", i, i, text=self._s.all[i].text) if "WORD" in self._s.all[i].k else None
         for recognise in _FORMERS:
             atom = recognise(self._s, i, before)
             if atom is not None and atom.last < last:
@@ -472,3 +474,9 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
 _FORMERS: Final[tuple[Callable[[Stream, int, list[Atom]], Atom | None], ...]] = (
     _signed, _quantity, _plate, _bar, _band, _assist, _body, _moved, _worded,
 )  # fmt: skip
+
+_FORMING: Final = frozenset({
+    *_LINKS, *(kind for kind, _ in _PLAIN_ATOMS), "NUM", "LOADQ", "DUR", "DIST", "REPN", "SETN", "PLATE", "EMPTYBAR", "COLOUR", "BAND",
+    "BANDHELP", "ASSIST", "BODY", "UP", "DOWN", "UPTO", "SAMELOAD", "PLANLOAD", "ORD", "AMEND", "NOTWORD",
+})  # fmt: skip
+"""Kinds that can start an atom; most words of a message have none."""

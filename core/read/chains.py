@@ -67,6 +67,12 @@ def _place_bare(group: Group, bare: list[Atom], kinds: str, links: list[str]) ->
     if len(bare) == 2:
         _two_bare(group, bare, kinds, links)
         return
+    if len(bare) > 3:
+        counts = bare if with_load else bare[1:]
+        group.load = group.load or LoadSaid("plain", bare[0].value, plural=bare[0].plural)
+        for part in counts:
+            _rep(group, part)
+        return
     _three_bare(group, bare, links)
 
 

@@ -81,7 +81,7 @@ class Flow:
             if i in self._s.used:
                 continue
             for kind in self._s.all[i].k:
-                if kind in _FLOW_KINDS:
+                if kind in FLOWING:
                     spots.setdefault(kind, i)
         return spots
 
@@ -390,7 +390,7 @@ _ASKS_ALONE: Final = frozenset({
     "alternative", "alternatives", "substitute", "something else", "what else can i do", "another exercise", "different exercise",
     "other exercise", "do instead", "instead", "give me another", "anything else", "another option", "other option", "can i swap", "swap",
 })  # fmt: skip
-_FLOW_KINDS: Final = frozenset({
+FLOWING: Final = frozenset({
     "WEIGHIN", "INSTEAD", "INSTEADALONE", "SWAPFROM", "SWAPTO", "SUBIN", "ALTERNATIVE", "SKIP", "NEXTQ", "PLANNED", "FINISH",
     "BEGIN",
 })  # fmt: skip

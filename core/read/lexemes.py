@@ -3,12 +3,14 @@
 Knows what words can mean, never which of it is meant; that is the patterns' and the grammar's to say.
 """
 
+from collections.abc import KeysView
 from dataclasses import dataclass, field
 from typing import Final
 
 from core.model.quantities import POUND_KG
 from core.read.lexicon import Meaning
 from core.read.names import Mention
+from core.read.numerals import compose
 from core.read.tokens import Token
 from core.read.words.languages import Language
 
@@ -43,10 +45,14 @@ class Lexeme:
     pair: tuple[str, str] | None = None
     spelled: bool = False
     index: int = field(default=-1, compare=False)
+    kinds: KeysView[str] = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        self.kinds = self.k.keys()
 
     def has(self, *kinds: str) -> bool:
         """Whether any of these kinds is among its meanings."""
-        return not self.k.keys().isdisjoint(kinds)
+        return not self.kinds.isdisjoint(kinds)
 
     def num(self, kind: str) -> float:
         """The value of a kind, as a number."""
@@ -176,8 +182,8 @@ def _number(tokens: list[Token], i: int) -> tuple[Lexeme, int]:
 
 
 def _said_number(tokens: list[Token], i: int, tongue: Language) -> tuple[Lexeme, int] | None:
-    from core.read.numerals import compose
-
+    if tokens[i].text not in tongue.lexicon.numerals.starts:
+        return None
     said = compose(tongue.lexicon.numerals, tokens, i)
     if said is None:
         return None

@@ -78,7 +78,7 @@ def _words(phrase: str) -> list[str]:
 class Lexicon:
     """All tables of one language, indexed. Built once per language."""
 
-    __slots__ = ("_by_length", "_mend", "_name_words", "known", "names", "numerals", "phrases", "plain")
+    __slots__ = ("_by_start", "_mend", "_name_words", "known", "names", "numerals", "phrases", "plain")
 
     def __init__(
         self, numerals: Numerals, rows: Iterable[Rows], concepts: Mapping[str, str], plain: frozenset[str]
@@ -97,11 +97,11 @@ class Lexicon:
         self._name_words = frozenset(word for word in _all_words(self.names) if len(word) >= SHORTEST_PART)
         self.known = frozenset(_all_words(self.phrases) | _all_words(self.names) | number_words)
         self.plain = plain
-        by_length: dict[int, list[str]] = {}
+        by_start: dict[tuple[int, str], list[str]] = {}
         for word in sorted(self.known):
             if len(word) >= SHORTEST_MENDED and word.isalpha():
-                by_length.setdefault(len(word), []).append(word)
-        self._by_length = by_length
+                by_start.setdefault((len(word), word[0]), []).append(word)
+        self._by_start = by_start
         self._mend = lru_cache(maxsize=4096)(self._mend_word)
 
     def spell(self, tokens: list[Token]) -> list[Token]:
@@ -152,21 +152,29 @@ class Lexicon:
         most = 2 if len(word) >= LONG_WORD else 1
         names = self._name_words
         best: dict[int, list[str]] = {}
+        swapped = word[1::-1]
         for length in range(len(word) - most, len(word) + most + 1):
-            for other in self._by_length.get(length, ()):
-                if other[0] != word[0] and other[:2] != word[1::-1]:
-                    continue
+            near = self._by_start.get((length, word[0]), _NO_WORDS)
+            turned = self._by_start.get((length, word[1]), _NO_WORDS) if word[1] != word[0] else _NO_WORDS
+            for other in (*near, *(one for one in turned if one[:2] == swapped)):
                 slips = OSA.distance(word, other, score_cutoff=most)
-                if slips > 1 and (other not in names or (len(other) == len(word) and sorted(other) != sorted(word))):
-                    continue
-                short = len(word) == SHORTEST_MENDED and not (length > len(word) or sorted(word) == sorted(other))
-                if slips <= most and not short:
+                if slips <= most and _forgiven(word, other, slips, names):
                     best.setdefault(slips, []).append(other)
         if not best:
             return None
         nearest = sorted(best[min(best)], key=lambda one: (-len(one), one not in self._name_words))
         stems = {one.rstrip("s") for one in nearest}
         return nearest[0] if len(stems) == 1 or len(word) > SHORTEST_MENDED else None
+
+
+_NO_WORDS: Final[list[str]] = []
+
+
+def _forgiven(word: str, other: str, slips: int, names: frozenset[str]) -> bool:
+    """Whether so many slips are forgiven between these words: two only in a name, and not two wrong letters."""
+    if slips > 1 and (other not in names or (len(other) == len(word) and sorted(other) != sorted(word))):
+        return False
+    return len(word) > SHORTEST_MENDED or len(other) > len(word) or sorted(word) == sorted(other)
 
 
 def _respelled(token: Token, parts: tuple[str, ...]) -> list[Token]:

@@ -10,7 +10,7 @@ from core.read.atoms import Atomiser
 from core.read.attach import attach
 from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
-from core.read.flow import Flow, Flowed, one_of
+from core.read.flow import FLOWING, Flow, Flowed, one_of
 from core.read.grammar import Grammar
 from core.read.groups import Parsed
 from core.read.lexemes import mark
@@ -39,6 +39,10 @@ def _which_one(flowed: Flowed) -> Doubt:
     return doubt
 
 
+TICKING = frozenset({"TICK", "CROSS", "OPEN"})
+ERASING = frozenset({"ERASE"})
+DATED = frozenset({"DAY", "WEEKDAY", "DAYSAGO"})
+AMENDING = frozenset({"AMEND", "NOTWORD", "LAST", "THAT", "CLEARIT"})
 VARIANTS = (
     ("FEETON", "push-up", "feet-elevated-push-up"),
     ("KNEESON", "push-up", "knee-push-up"),
@@ -68,19 +72,20 @@ class Message:
     def reading(self) -> Reading:
         """The acts, the question, the leftovers."""
         s = self.stream
-        s.use(unticked(s))
+        if s.says(TICKING) or any(lexeme.text == "done" for lexeme in s.all):
+            s.use(unticked(s))
         for heard in symptoms(s, self._frames):
             self._keep(heard.at, heard.act)
         self.undone = mark_undone(s)
-        for corrected in erasures(s, self.undone):
+        for corrected in erasures(s, self.undone) if s.says(ERASING) else ():
             self._keep(corrected.at, corrected.act)
-        for flowed in Flow(s, self._setting, self.undone).read():
+        for flowed in Flow(s, self._setting, self.undone).read() if s.says(FLOWING) else ():
             if flowed.unsure is None:
                 self._keep(flowed.at, flowed.act)
             else:
                 self._doubts.append((flowed.at, _which_one(flowed), None))
         drop_labels_after = self._amends_possible()
-        spans = days(s, self._setting, self.undone)
+        spans = days(s, self._setting, self.undone) if s.says(DATED) else []
         s.use(self.undone)
         said = remarks(s)
         if drop_labels_after:
@@ -97,7 +102,7 @@ class Message:
         self._acts.append((at if order is None else order, len(self._acts), act))
 
     def _amends_possible(self) -> bool:
-        return any(lexeme.has("AMEND", "NOTWORD", "LAST", "THAT") for lexeme in self.stream.all)
+        return self.stream.says(AMENDING)
 
     def _amend(self, said: list[Remark]) -> None:
         s = self.stream

@@ -57,6 +57,8 @@ def _mark_asked(out: list[Clause]) -> None:
 def mark_undone(s: Stream) -> set[int]:
     """Indices of the lexemes whose counts were not done."""
     undone: set[int] = set()
+    if not s.says(_FRAMING) and "?" not in s.text:
+        return undone
     carry = line_carry = theirs = False
     for before, clause in _pairs(clauses(s)):
         if clause.opens_line:
@@ -170,6 +172,8 @@ def _find(s: Stream, clause: Clause, *kinds: str) -> int | None:
 def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     """Which lexemes of the clause report nothing: all, a part, none (an empty range), or unknown (None)."""
     first, last = clause.first, clause.last
+    if not clause.asked and not _framed(s, first, last):
+        return None
     whole = range(first, last)
     done = _find(s, clause, "DONE")
     if _find(s, clause, "DIDNT") is not None:
@@ -197,6 +201,18 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     if done is not None or _find(s, clause, "DAY") is not None:
         return range(0)
     return None
+
+
+_FRAMING: Final = frozenset({
+    "DONE", "DIDNT", "ASKWORD", "UNDONE", "UNDONEBACK", "NEXTQ", "COMPARED", "PASTTIME", "QUOTED", "OTHER", "DAY", "REST", "IN", "ABOUT",
+})  # fmt: skip
+
+
+def _framed(s: Stream, first: int, last: int) -> bool:
+    """Whether any word of the clause could frame what it says: most clauses of a log have none."""
+    return any(not s.all[i].kinds.isdisjoint(_FRAMING) for i in range(first, last)) or any(
+        s.all[i].text in ("since", "from", "resting") for i in range(first, last)
+    )
 
 
 def _future_done(s: Stream, wish: int) -> bool:

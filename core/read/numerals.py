@@ -4,7 +4,7 @@ Works from a language's table of number words; knows nothing of lifts.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from core.read.tokens import Token
 
@@ -28,6 +28,11 @@ class Numerals:
     plurals: Mapping[str, int]
     whole: Mapping[str, float]
     short_hundreds: bool = False
+    starts: frozenset[str] = field(init=False)
+
+    def __post_init__(self) -> None:
+        words = {*self.ones, *self.tens, *self.plurals, *self.whole, *self.hundred, *self.article}
+        object.__setattr__(self, "starts", frozenset(words))
 
 
 def compose(table: Numerals, tokens: list[Token], i: int) -> tuple[float, int, bool] | None:

@@ -53,12 +53,17 @@ class Settler:
     def settle(self) -> Settled:
         """All groups decided, stopping at the first doubt."""
         out = Settled([])
+        total = 0
         for n, group in enumerate(self._parsed.groups):
             done = self._group(n, group)
             if isinstance(done, Doubt):
                 out.doubt = done
                 return out
             out.sets.append(done)
+            total += len(done)
+            if total > BOUNDS["most_message_sets"].value:
+                out.doubt = Doubt("numbers")
+                return out
             if done:
                 self._before = done[-1]
         return out
@@ -390,6 +395,8 @@ class Settler:
 
     def _built(self, group: Group, load: Known) -> list[SetAct] | Doubt:
         sets = group.sets or 1.0
+        if len(group.reps) > BOUNDS["most_message_sets"].value:
+            return Doubt("numbers")
         if sets > BOUNDS["most_sets"].value or sets != int(sets) or sets < 1:
             return Doubt("numbers")
         out: list[SetAct] = []

@@ -28,15 +28,23 @@ class Stream:
     used: set[int] = field(default_factory=set)
     sided: bool = False
     parts: list[Clause] = field(default_factory=list)
+    said: frozenset[str] = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.said = frozenset().union(*(lexeme.kinds for lexeme in self.all))
+
+    def says(self, kinds: frozenset[str]) -> bool:
+        """Whether any lexeme of the message can be one of these kinds: most messages lack most of them."""
+        return not self.said.isdisjoint(kinds)
 
     def __len__(self) -> int:
         return len(self.all)
 
     def is_(self, i: int, *kinds: str) -> bool:
         """Whether the lexeme at ``i`` exists, is free and can be one of these kinds."""
-        if i < 0 or i in self.used or i >= len(self.all):
+        if i < 0 or i >= len(self.all) or i in self.used:
             return False
-        return not self.all[i].k.keys().isdisjoint(kinds)
+        return not self.all[i].kinds.isdisjoint(kinds)
 
     def skip(self, i: int, *kinds: str) -> int:
         """The first index from ``i`` on that is none of these kinds."""
