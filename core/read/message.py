@@ -39,6 +39,9 @@ def _which_one(flowed: Flowed) -> Doubt:
     return doubt
 
 
+MOST_LEXEMES = 1200
+"""A message of more pieces than this is no report that a person types (4,096 characters are about 900 words): it is
+asked about, and only signs of alarm are read in it."""
 TICKING = frozenset({"TICK", "CROSS", "OPEN"})
 ERASING = frozenset({"ERASE"})
 DATED = frozenset({"DAY", "WEEKDAY", "DAYSAGO"})
@@ -76,6 +79,9 @@ class Message:
             s.use(unticked(s))
         for heard in symptoms(s, self._frames):
             self._keep(heard.at, heard.act)
+        if len(s) > MOST_LEXEMES:
+            self._doubts.append((0, Doubt("meaning"), None))
+            return self._joined()
         self.undone = mark_undone(s)
         for corrected in erasures(s, self.undone) if s.says(ERASING) else ():
             self._keep(corrected.at, corrected.act)
