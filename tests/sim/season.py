@@ -114,9 +114,7 @@ def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
     even = honest["honest"]
     points = [one.points for one in even]
     out = ["| measure | value | goal | reached |", "| --- | --- | --- | --- |"]
-    for name in even[0].nature:
-        found = correlation(points, [one.nature[name] for one in even])
-        out.append(row(f"equal diligence: points with {name}", found, "within 0.10 of 0", abs(found) <= 0.1))
+    out += _fairness([even, *(lines(replace(group, seed=group.seed + more), "honest", pool) for more in (1, 2))])
     varied = lines(Group(group.members, group.seed, varied=True), "honest", pool)
     found = correlation([one.points for one in varied], [one.diligence for one in varied])
     out.append(row("varied diligence: points with diligence", found, "0.70 or more", found >= 0.7))
@@ -135,6 +133,17 @@ def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
     became = ", ".join(f"{name} {count / total.total():.0%}" for name, count in total.most_common())
     out.append(f"\nWhat became of targets at equal diligence: {became}")
     out.append(f"Points at equal diligence: mean {np.mean(points):.0f}, sd {np.std(points):.0f}")
+    return out
+
+
+def _fairness(groups: list[list[Line]]) -> list[str]:
+    """Points against nature: the mean over groups, each of its own people; 400 are off by 0.05 by chance."""
+    out = []
+    for name in groups[0][0].nature:
+        found = [correlation([one.points for one in even], [one.nature[name] for one in even]) for even in groups]
+        mean, each = float(np.mean(found)), ", ".join(f"{one:.2f}" for one in found)
+        told = f"equal diligence: points with {name} (mean of {len(groups)} groups: {each})"
+        out.append(row(told, mean, "within 0.10 of 0", abs(mean) <= 0.1))
     return out
 
 
