@@ -108,13 +108,10 @@ class Store:
 
     async def _let_go_of_the_log(self) -> bool:
         """Empty SQLite's log, which still holds what was erased. False: somebody reads; the next write tries again."""
-        raw = await self._engine.raw_connection()
-        try:
-            cursor = await raw.driver_connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")  # type: ignore[union-attr]
-            busy = (await cursor.fetchone())[0]
-            await cursor.close()
-        finally:
-            raw.close()
+        async with self._engine.connect() as conn:
+            await conn.execution_options(rungbook_bare=True)
+            answer = await conn.exec_driver_sql("PRAGMA wal_checkpoint(TRUNCATE)")
+            busy = answer.scalar_one()
         return not busy
 
     async def read(self, look: Callable[[Connection], T]) -> T:
@@ -155,8 +152,9 @@ def _tune(engine: Engine) -> None:
 
     @event.listens_for(engine, "begin")
     def _begun(conn: Connection) -> None:
-        reading = conn.get_execution_options().get("rungbook_reading", False)
-        conn.exec_driver_sql("BEGIN" if reading else "BEGIN IMMEDIATE")
+        wanted = conn.get_execution_options()
+        if not wanted.get("rungbook_bare", False):  # the log can only be emptied outside of a transaction
+            conn.exec_driver_sql("BEGIN" if wanted.get("rungbook_reading", False) else "BEGIN IMMEDIATE")
 
 
 def _take(file: Path, *, must: bool) -> FileLock | None:
