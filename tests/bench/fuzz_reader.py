@@ -5,10 +5,8 @@
 Mutations cut, double, swap, splice and sprinkle the labelled messages of the fixtures.
 """
 
-import json
 import random
 import sys
-from pathlib import Path
 
 from core.model.acts import SetAct
 from core.model.quantities import Load
@@ -52,9 +50,7 @@ SETTINGS = (
 
 def seeds() -> list[str]:
     """Texts to start from."""
-    texts = [case.text for path in sorted(read_cases.FOLDER.glob("a_*.case")) for case in read_cases.parse(path)]
-    shared = Path("/work/shared/contracts/dev-messages.jsonl")
-    return texts or [json.loads(line)["text"] for line in shared.open(encoding="utf-8")]
+    return [case.text for path in sorted(read_cases.FOLDER.glob("*.case")) for case in read_cases.parse(path)]
 
 
 def mutate(rng: random.Random, texts: list[str]) -> str:
