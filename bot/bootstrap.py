@@ -3,11 +3,13 @@
 import asyncio
 import signal
 import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Awaitable, Callable, Coroutine, Mapping
 from contextlib import nullcontext
-from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any, Final
 
 from bot.channels import terminal
+from bot.channels.page import shape
+from bot.channels.page.address import PageCall, address, own_origins
 from bot.channels.terminal import Seat, Terminal
 from bot.clock import EVERY_SECONDS, Tick, every, now
 from bot.config import Settings, SettingsError
@@ -16,14 +18,23 @@ from bot.desk.rooms import Parts
 from bot.folding import FOLDING
 from bot.intake import Intake
 from bot.outbox import TELEGRAM_PACE, Outbox, Pace
-from bot.ports import Channel, Opened, RawUpdate
+from bot.page_clock import Ahead
+from bot.ports import Channel, Now, Opened, RawUpdate
 from bot.store import inbox
 from bot.store.engine import Store
 from bot.store.outbox import Reach
 from core import checkin
 
+if TYPE_CHECKING:
+    from bot.page_side import PageSide
 
-def parts(openers: Mapping[str, Callable[[RawUpdate], Opened]], link: Callable[[str], str]) -> Parts:
+Openers = Mapping[str, Callable[[RawUpdate], Opened]]
+
+_HERE: Final[Openers] = {terminal.NAME: terminal.open_update, shape.NAME: shape.open_update}
+"""What came in on this machine is read by every service: it may wait in the store since an earlier run."""
+
+
+def parts(openers: Openers, link: Callable[[str], str]) -> Parts:
     """The desk's parts around the real core."""
     return Parts(checkin.answer, checkin.remind, FOLDING, openers, link, reader=FOLDING.version)
 
@@ -43,25 +54,47 @@ async def serve(settings: Settings) -> None:
     try:
         async with await Store.open(settings.store) as store:
             await channel.whoami()
-            openers = {channel.name: channel.open, terminal.NAME: terminal.open_update}
-            await run(store, channel, parts(openers, channel.link), TELEGRAM_PACE)
+            openers = {channel.name: channel.open, **_HERE}
+            await run(store, channel, parts(openers, channel.link), TELEGRAM_PACE, page_beside(settings))
     finally:
         await channel.close()
 
 
-async def run(store: Store, channel: Channel, desk: Parts, pace: Pace) -> None:
-    """One channel on one store, until SIGINT or SIGTERM."""
+def page_beside(settings: Settings) -> PageCall | None:
+    """The page behind its login that the settings ask for beside Telegram. Raises SettingsError."""
+    if settings.page_listen is None:
+        return None
+    from bot import page_call
+
+    asked = page_call.asked_for(settings.page_listen, settings.page_public, login=True, clock=False, show=False)
+    if isinstance(asked, str):
+        raise SettingsError(f"RUNGBOOK_PAGE_LISTEN: {asked}")
+    return asked
+
+
+async def run(store: Store, channel: Channel, desk: Parts, pace: Pace, beside: PageCall | None = None) -> None:
+    """One channel on one store, and perhaps the page beside it, until SIGINT or SIGTERM."""
     post = Outbox(store, channel, Reach(channel.name), now, pace)
-    intake = Intake(store, desk, now, post.wake)
-    tick = Tick(store, desk, now, post.wake)
+    side = await _side(store, now) if beside is not None else None
+
+    def wake() -> None:
+        post.wake()
+        if side is not None:
+            side.wake()
+
+    intake = Intake(store, desk, now, wake)
+    tick = Tick(store, desk, now, wake)
 
     async def look() -> None:
         await tick.once()
         intake.wake()  # a store that failed a moment ago may be well again
-        post.wake()
+        wake()
 
+    loops = [intake.run(), post.run(), intake.listen(channel)]
+    if side is not None and beside is not None:
+        loops += [side.run(), await _served(side, beside, intake, desk.openers, (Ahead(now), look))]
     with every(EVERY_SECONDS, look), every(_HOUR, tick.tidy):
-        await _until_told_to_stop(intake.run(), post.run(), intake.listen(channel))
+        await _until_told_to_stop(*loops)
 
 
 _HOUR = 3600
@@ -102,33 +135,14 @@ async def _converse(store: Store, here: Terminal, reach: Reach, desk: Parts | No
             await post.drain()
 
 
-@dataclass(frozen=True, slots=True)
-class PageCall:
-    """How the page was asked for: the address to serve at, whether by login, whether its clock can be put forward."""
-
-    host: str = "127.0.0.1"
-    port: int | None = None
-    login: bool = False
-    clock: bool = False
-    public: str | None = None
-    ready: Callable[[str], None] = lambda _: None
-    """Told the address once it is there."""
-
-
 async def page(url: str, call: PageCall) -> None:
     """The page in the browser on one store, until it is told to stop. Raises StoreError."""
-    from bot.channels.page import server  # a web server is of no use to the other commands
-    from bot.channels.page.shape import NAME, open_update
-    from bot.page_clock import Ahead
-    from bot.page_side import PageSide, Wanted
-
     async with await Store.open(url) as store:
         clock = Ahead(now)
         if call.clock:
             await clock.load(store)
-        side = await PageSide.open(store, clock)
-        openers = {NAME: open_update, terminal.NAME: terminal.open_update}
-        desk = parts(openers, start_line)
+        side = await _side(store, clock)
+        desk = parts(_HERE, start_line)
         intake = Intake(store, desk, clock, side.wake)
         tick = Tick(store, desk, clock, side.wake)
 
@@ -137,12 +151,34 @@ async def page(url: str, call: PageCall) -> None:
             intake.wake()
             await side.deliver()
 
-        taken = server.bind(call.host, call.port)
-        wanted = Wanted(server.own_origins(call.host, taken), call.login, call.clock, call.public)
-        app = await side.application(wanted, intake.keep, openers, (clock, look))
-        call.ready(call.public or server.address(call.host, taken))
+        serving = await _served(side, call, intake, _HERE, (clock, look))
         with every(EVERY_SECONDS, look), every(_HOUR, tick.tidy):
-            await _until_told_to_stop(intake.run(), side.run(), server.serve(app, taken))
+            await _until_told_to_stop(intake.run(), side.run(), serving)
+
+
+async def _side(store: Store, clock: Now) -> "PageSide":
+    from bot.page_side import PageSide  # a web server is of no use to the other commands
+
+    return await PageSide.open(store, clock)
+
+
+async def _served(
+    side: "PageSide",
+    call: PageCall,
+    intake: Intake,
+    openers: Openers,
+    forward: tuple[Ahead, Callable[[], Awaitable[None]]],
+) -> Coroutine[Any, Any, None]:
+    """Take the address and say where it is; what is given back serves there."""
+    from bot.channels.page import server
+    from bot.page_side import Wanted
+
+    taken = server.bind(call.host, call.port)
+    port: int = taken.getsockname()[1]
+    wanted = Wanted(own_origins(call.host, port), call.login, call.clock, call.public)
+    app = await side.application(wanted, intake.keep, openers, forward)
+    call.ready(call.public or address(call.host, port))
+    return server.serve(app, taken)
 
 
 async def _until_told_to_stop(*loops: object) -> None:

@@ -19,6 +19,8 @@ REMEDIES: Final[Mapping[str, str]] = {
     "listen": "HOST:PORT",
     "secret": "1 to 256 letters, digits, - and _",
     "status_listen": "HOST:PORT, or leave it out",
+    "page_listen": "HOST:PORT of the page behind its login, or leave it out",
+    "page_public": "the https address that leads to the page",
     "log": "debug, info, warning or error",
 }
 """What each setting takes."""
@@ -54,6 +56,8 @@ class Settings(BaseSettings):
     listen: str | None = None
     secret: SecretStr | None = None
     status_listen: str | None = None
+    page_listen: str | None = None
+    page_public: str | None = None
     log: Literal["debug", "info", "warning", "error"] = "info"
 
     @field_validator("store")

@@ -8,9 +8,8 @@ from collections.abc import Mapping
 from sqlalchemy import Connection
 
 from bot.admin import find_lifter
-from bot.bootstrap import PageCall
 from bot.channels.page import login
-from bot.channels.page.server import LOOPBACK
+from bot.channels.page.address import LOOPBACK, PageCall
 from bot.clock import now
 from bot.store import people
 from bot.store.engine import Store
@@ -21,6 +20,8 @@ def asked_for(listen: str, public: str | None, *, login: bool, clock: bool, show
     host, port = _host_and_port(listen)
     if port is not None and not 0 < port < 1 << 16:
         return f"{listen!r} is no address: write HOST or HOST:PORT"
+    if host not in LOOPBACK and not (public or "").startswith("https://"):
+        return "beyond this machine the page is reached by https: name its address with --public https://..."
     if not login and (host not in LOOPBACK or public):
         return "without --login the page shows everyone's chat, so it is only served on this machine (127.0.0.1)"
     if login and clock:

@@ -44,10 +44,13 @@ def standings_facts(table: Table) -> Rows:
 
 
 def overview_facts(people: tuple[Glance, ...]) -> Rows:
-    """Each person: by week sessions kept of those planned, and steps."""
+    """Each person: sessions kept of those planned, and steps, by week, the newest first."""
     weeks = max((len(one.weeks) for one in people), default=0)
-    head = ("name", *(_back(weeks - 1 - place) for place in range(weeks)))
-    rows = ((one.name, *(f"{kept} of {planned}, {steps} up" for kept, planned, steps in one.weeks)) for one in people)
+    head = ("name", *(_back(ago) for ago in range(weeks)))
+    rows = (
+        (one.name, *(f"{kept} of {planned}, {steps} up" for kept, planned, steps in reversed(one.weeks)))
+        for one in people
+    )
     return (head, *rows)
 
 

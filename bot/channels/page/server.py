@@ -4,16 +4,12 @@ import asyncio
 import socket
 from collections.abc import Iterator
 from contextlib import contextmanager
-from typing import Final
 
 import uvicorn
 from starlette.types import ASGIApp
 
+from bot.channels.page.address import PORT
 from bot.ports import StoreError
-
-PORT: Final = 8137
-"""Where the page is served when nobody says otherwise; any free one, when it is taken."""
-LOOPBACK: Final = frozenset({"127.0.0.1", "localhost", "::1"})
 
 
 class PageError(StoreError):
@@ -30,19 +26,6 @@ def bind(host: str, port: int | None) -> socket.socket:
         except OSError as problem:
             trouble = problem.strerror
     raise PageError(f"the page cannot be served at {host}:{wanted[-1]} ({trouble}): give another with --listen")
-
-
-def own_origins(host: str, taken: socket.socket) -> frozenset[str]:
-    """Under which addresses a page served there is reached."""
-    port = taken.getsockname()[1]
-    names = {"127.0.0.1", "localhost", "[::1]"} if host in LOOPBACK else {f"[{host}]" if ":" in host else host}
-    return frozenset(f"http://{name}:{port}" for name in names)
-
-
-def address(host: str, taken: socket.socket) -> str:
-    """Where a browser on this machine finds it."""
-    name = f"[{host}]" if ":" in host else host
-    return f"http://{name}:{taken.getsockname()[1]}"
 
 
 class _Server(uvicorn.Server):

@@ -6,8 +6,8 @@ import { line, make } from "/static/entry.js";
 const STEP = 80;
 const KINDS = { image: "photo", video: "video", audio: "audio" };
 const SAMPLES = {
-  lifter: ["what now", "starting", "make that 9", "left knee 4/10", "why?", "chest feels tight", "done for today"],
-  coach: ["help", "who needs a word", "week of Mira", "overview", "clear Mira", "invite Ana", "spreadsheet"],
+  lifter: ["what now", "10, 10, 9, 2 left", "make that 10", "left knee 4/10", "why?", "chest feels tight", "done for today"],
+  coach: ["who needs a word", "week of Mira", "overview", "clear Mira", "invite Ana", "spreadsheet", "help"],
   group: ["join", "standings", "challenge from today for 2 weeks"],
 };
 const HEADS = { lifter: "Lifter", coach: "Coach", group: "Group" };

@@ -33,9 +33,11 @@ const hooks = {
   },
   enlarge: (file) => {
     document.getElementById("large-name").textContent = file.name;
-    const image = dialog.querySelector("img");
+    const image = make("img");
     image.src = file.address;
     image.alt = file.alt;
+    dialog.querySelector("img")?.remove();
+    dialog.append(image);
     dialog.showModal();
   },
   refused: (code) => say(REFUSED[code] || "That was not taken."),
