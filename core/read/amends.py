@@ -25,7 +25,7 @@ STRONG: Final = frozenset({
     "typo", "no wait", "was meant to be", "were actually", "that should be", "wait no", "correct that to", "it should be", "set it to",
     "mistyped", "miscounted", "apologies", "apols", "i put", "i wrote", "amend", "adjust", "mistake", "oh wait", "change the last",
     "change last", "fix last", "fix that", "forgot", "forgot to say", "forgot to mention", "forgot to add", "call that", "call it", "mark it",
-    "mark that", "mark the last", "count that", "log that as", "log it as", "misread", "misclicked", "wrong", "add em", "hmm no", "rather",
+    "mark that", "mark", "mark set", "mark the last", "count that", "log that as", "log it as", "misread", "misclicked", "wrong", "add em", "hmm no", "rather",
     "change set", "change", "edit", "fix", "update", "err", "er", "wait", "nope", "hang on", "pardon", "put that down as", "ah", "duh",
     "class that", "should say", "tweak", "supposed to be", "i said",
 })  # fmt: skip
@@ -55,7 +55,13 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
     out: list[Corrected] = []
     for clause in clauses(s):
         at = next((i for i in range(clause.first, clause.last) if s.is_(i, "ERASE")), None)
-        if at is None or clause.asked or (at in undone and not s.is_(at, "TODAYALL")):
+        inline = (
+            at is not None
+            and not clause.opens
+            and any(s.is_(i, "X") for i in range(clause.first))
+            and s.is_(clause.last + 1, "NUM", "LOADQ")
+        )
+        if inline or at is None or clause.asked or (at in undone and not s.is_(at, "TODAYALL")):
             continue
         if any(s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN", "SIDE") for i in range(clause.first, clause.last)):
             continue
@@ -134,6 +140,7 @@ class Amender:
     def read(self) -> list[Corrected]:
         """Corrections, in order, while no new set was reported before them."""
         out: list[Corrected] = []
+        closed = False
         for clause in self._joined():
             if clause.asked or clause.first in self._undone:
                 continue
@@ -141,9 +148,16 @@ class Amender:
             if found:
                 out.extend(found)
                 self._s.use(range(clause.first, clause.last))
+                closed = True
+            elif closed and not clause.opens and self._only_repeats(clause):
+                self._s.use(range(clause.first, clause.last))
             elif self._reports(clause):
                 break
         return out
+
+    def _only_repeats(self, clause: Clause) -> bool:
+        """A lone quantity behind a correction says it again: 'that was pounds not kilos, 50 lb'."""
+        return clause.last - clause.first == 1 and self._s.is_(clause.first, "NUM", "LOADQ")
 
     def _joined(self) -> list[Clause]:
         """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""
@@ -177,7 +191,11 @@ class Amender:
         )
 
     def _reports(self, clause: Clause) -> bool:
-        return any(self._s.is_(i, "NUM", "LOADQ", "REPN") for i in range(clause.first, clause.last))
+        s = self._s
+        return any(
+            s.is_(i, "NUM", "LOADQ", "REPN") and not s.is_(i - 1, "SETS", "SETREF")
+            for i in range(clause.first, clause.last)
+        )
 
     def _clause(self, clause: Clause, follows: bool) -> list[Corrected]:
         s = self._s
@@ -213,7 +231,7 @@ class Amender:
         if named and any(s.is_(i, "X") for i in inside) and not strong:
             return []
         pointed = bool(numbers) or any(s.is_(i, "LAST") for i in inside)
-        if self._setting.last is None and not pointed:
+        if self._setting.last is None and (not pointed or self._setting.now_on is None):
             return []
         if numbers and not (strong or weak or negated is not None):
             return []

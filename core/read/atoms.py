@@ -68,10 +68,10 @@ class Atomiser:
         self._s = s
         self._remarks = {remark.first: remark for remark in remarks}
 
-    def atoms(self, first: int, last: int, *, sided: bool = False) -> list[Atom]:
+    def atoms(self, first: int, last: int, *, sided: bool = False, barred: bool = False) -> list[Atom]:
         """Atoms of the lexemes from ``first`` up to but without ``last``. ``sided``: done one side at a time, so that
         'a side' counts repetitions."""
-        self._s.sided = sided
+        self._s.sided, self._s.barred = sided, barred
         out: list[Atom] = []
         i = first
         while i < last:
@@ -215,6 +215,10 @@ def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
 def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
     if _lone_one(s, i, lexeme):
         return Atom("W", i, i, text="one")
+    soon = s.is_(i - 1, "IN") and s.all[i - 1].text == "in" and not s.is_(i + 1, "SETS", "X", "EX")
+    some = any(one.text == "ones" for one in s.all[i + 1 : i + 3])
+    if soon or some:
+        return Atom("W", i, i, text=lexeme.text)
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):
         return Atom("W", i, i, text=lexeme.text)
     pair = _one_or_two(s, i, lexeme)
@@ -285,7 +289,7 @@ def _load(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Atom]) 
     if s.is_(j, "PERSIDE") and not s.sided and (in_kg or one or not _after_link(before)):
         loaded = any(atom.kind == "L" for atom in before)
         follows = not loaded and (s.is_(j + 1, "X", "FOR", "NUM", "COLON", "REPN") or s.is_(j + 2, "NUM"))
-        if in_kg or one or follows:
+        if in_kg or one or follows or (s.barred and not loaded):
             return Atom("L", i, j, load=replace(said, way="per_side", per_side=True))
         return None
     if in_kg or j > i + 1:
@@ -449,7 +453,7 @@ def _moved(s: Stream, i: int, before: list[Atom]) -> Atom | None:
 _PLAIN_ATOMS: Final[tuple[tuple[str, str], ...]] = (
     ("SAME", "SAME"), ("SAMEREPS", "SAMEREPS"), ("DROP", "DROP"), ("WEIGHTED", "WEIGHTED"), ("HOLDWORD", "HOLDWORD"),
     ("PERLIMB", "SIDE"), ("PERSIDE", "SIDE"), ("EACH", "SIDE"), ("LEFT", "SIDE"), ("RIGHT", "SIDE"), ("LAST", "LAST"),
-    ("WORKING", "WORKING"), ("ALL", "ALL"),
+    ("WORKING", "WORKING"), ("ALL", "ALL"), ("UNILAT", "UNI"),
 )  # fmt: skip
 
 

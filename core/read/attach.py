@@ -139,7 +139,7 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
     said = [placed for placed in parsed.placed if placed.remark.what == "warmup"]
     leads = bool(said) and said[0].after < 0
     for placed in said:
-        plural = placed.near_all or str(placed.remark.value).endswith(("s", "sets"))
+        plural = placed.near_all or placed.then or str(placed.remark.value).endswith(("s", "sets"))
         listed = (
             plural
             or any(group.working for group in parsed.groups)
@@ -195,10 +195,17 @@ def _until_work(parsed: Parsed, first: int) -> list[int]:
 
 def _sides(parsed: Parsed, sets: Sets, row: Exercise) -> None:
     for word, after in parsed.sides:
-        if word == "EACH" and row.default_side is None and row.pattern not in ("lunge", "carry"):
+        if (
+            word == "EACH"
+            and not parsed.unilateral
+            and row.default_side is None
+            and row.pattern not in ("lunge", "carry")
+        ):
             continue
         side = {"LEFT": "left", "RIGHT": "right"}.get(word, "each")
         lone = side != "each" and after >= 0
+        if lone and any(rep.side for group in parsed.groups for rep in group.reps):
+            continue
         for home in [_home(sets, after)] if lone and sets else range(len(sets)):
             for i, act in enumerate(sets[home]):
                 if lone or act.side is None or act.side == "each":

@@ -69,6 +69,8 @@ def prune(s: Stream, stretch: Stretch, parsed: Parsed, *, held: bool) -> None:
 
 
 def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group, *, held: bool) -> bool:
+    if not group.like and not group.reps and group.load is not None and group.load.number is None:
+        return len(parsed.groups) > 1 or stretch.mention is None
     if group.like or not group.reps or group.chained or group.load is not None:
         return False
     timed = all(rep.kind == "H" for rep in group.reps)

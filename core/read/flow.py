@@ -169,6 +169,15 @@ class Flow:
     def _dropped_before(self, clause: Clause) -> int | None:
         """'pull-ups no, today neutral grip instead': the name turned down in the clause before."""
         s = self._s
+        before = clause.first - 1
+        if s.is_(before, "COMMA", "DASH", "BUT", "THEN"):
+            k = before - 1
+            while k >= 0 and not s.all[k].has("STOP", "NL", "COMMA"):
+                if s.is_(k, "X", "LOADQ"):
+                    break
+                if s.is_(k, "EX"):
+                    return k
+                k -= 1
         i = clause.first - 2
         if i < 1 or not s.is_(clause.first - 1, "COMMA", "DASH") or not s.is_(i, "NEG"):
             return None
@@ -198,7 +207,7 @@ class Flow:
         asks = (
             clause.asked
             or (at is not None and s.all[at].text in _ASKS_ALONE - {"instead", "swap"})
-            or any(s.all[i].has("ASKWORD") for i in range(clause.first, clause.last))
+            or s.is_(s.skip(clause.first, "FILLER"), "ASKWORD")
             or any(
                 s.all[i].text
                 in ("need", "i need", "want", "any", "another", "different", "give me", "got", "find me", "suggest")
@@ -328,6 +337,8 @@ class Flow:
                 continue
             names = [i for i in self._names(clause) if i > at]
             if names and (kind == "FINISH" or counts):
+                continue
+            if s.all[at].text == "finished" and (clause.last - clause.first > 1 or not clause.opens):
                 continue
             if kind == "FINISH" and s.is_(at + 1, "WITH") and not s.is_(at + 2, "DAY", "TODAYALL"):
                 continue

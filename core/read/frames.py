@@ -53,9 +53,16 @@ class Found:
 class Frames:
     """The concepts and frames of one language, indexed."""
 
-    __slots__ = ("_fast", "_frames", "_phrases", "words")
+    __slots__ = ("_fast", "_frames", "_joined", "_phrases", "_spoken", "words")
 
-    def __init__(self, concepts: Mapping[str, str], rows: Iterable[FrameRow]) -> None:
+    def __init__(
+        self,
+        concepts: Mapping[str, str],
+        rows: Iterable[FrameRow],
+        spoken: Mapping[str, str],
+        joined: Mapping[str, str],
+    ) -> None:
+        self._spoken, self._joined = spoken, joined
         number = {name: n for n, name in enumerate((*concepts, "FASTPULSE"))}
         self._fast = number["FASTPULSE"]
         self._phrases: dict[str, list[tuple[tuple[str, ...], int]]] = {}
@@ -66,16 +73,28 @@ class Frames:
                     self.words.update(words)
                     self._phrases.setdefault(words[0], []).append((words, number[name]))
         self._frames = tuple(_compiled(row, number) for row in rows)
+        self.words.update(spoken)
 
     def find(self, words: list[str], stops: list[bool]) -> Iterator[Found]:
         """Every frame that the words fill; ``stops`` tells which of them end a sentence."""
-        hits, present = self._hits(words)
+        hits, present = self._hits(self.plainly(words))
         if not present:
             return
         at, sentence = _places(stops)
         for frame in self._frames:
             if all(present & mask for mask in frame.need):
                 yield from self._fill(frame, hits, at, sentence)
+
+    def plainly(self, words: Iterable[str]) -> list[str]:
+        """The words as most people write them; ``could not`` as ``couldnt`` and an empty word, so that places stay."""
+        out: list[str] = []
+        for word in words:
+            if word == "not" and out and out[-1] in self._joined:
+                out[-1] = self._joined[out[-1]]
+                out.append("")
+            else:
+                out.append(self._spoken.get(word, word))
+        return out
 
     def _hits(self, words: list[str]) -> tuple[dict[int, list[tuple[int, int]]], int]:
         hits: dict[int, list[tuple[int, int]]] = {}

@@ -114,6 +114,8 @@ class Grammar:
             self._near_all = True
         elif kind == "WORKING":
             self._working = True
+        elif kind == "UNI":
+            self._out.unilateral = True
         elif kind == "AMEND":
             self._amending = bool(self._out.groups)
         elif kind == "NTH" and self._amending:
@@ -137,6 +139,8 @@ class Grammar:
     def _remark(self, remark: Remark) -> None:
         groups = self._out.groups
         placed = Placed(remark, len(groups) - 1, self._apart, self._line, self._near_last, self._near_all)
+        follow = self._a[self._i + 1 : self._i + 3]
+        placed.then = any(atom.kind == "SEP" and atom.text == "THEN" for atom in follow)
         placed.heads = self._kind(self._i + 1) == "SEP" and self._a[self._i + 1].text in ("COLON", "NL", "DASH")
         self._out.placed.append(placed)
 
@@ -477,7 +481,7 @@ class Grammar:
         while (
             self._kind(self._i) == "PLUS"
             and self._kind(self._i + 1) in ("N", "R")
-            and (self._kind(self._i + 2) not in ("X", "FOR", "AT") and rep.n > self._a[self._i + 1].value)
+            and (self._kind(self._i + 2) not in ("X", "FOR") and rep.n > self._a[self._i + 1].value)
         ):
             rep.parts.append(self._a[self._i + 1].value)
             group.last = self._a[self._i + 1].last
@@ -670,6 +674,10 @@ class Grammar:
 
     def _set_count(self, atom: Atom) -> None:
         groups = self._out.groups
+        if atom.kind == "T" and not groups and self._pending is not None:
+            self._a[self._i] = replace(atom, kind="R")
+            self._counts(chained=True)
+            return
         if atom.strong:
             self._out.rounds = atom.value
         j = self._i + 1
@@ -794,7 +802,7 @@ class Grammar:
 
     def _sameness_goes_on(self, i: int) -> bool:
         kind = self._kind(i)
-        if kind in ("SEP", "AT"):
+        while kind in ("SEP", "AT"):
             i += 1
             kind = self._kind(i)
         return kind in ("MORE", "DELTA", "UPTO", "SAMEREPS", "SAME", "FOR") or (

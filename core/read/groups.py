@@ -71,6 +71,7 @@ class Placed:
     near_last: bool = False
     near_all: bool = False
     heads: bool = False
+    then: bool = False
 
 
 @dataclass(slots=True)
@@ -86,6 +87,7 @@ class Parsed:
     rounds: float | None = None
     dropset: bool = False
     unknown_name: bool = False
+    unilateral: bool = False
 
     def copy(self) -> "Parsed":
         """A copy whose groups can be settled without touching these."""

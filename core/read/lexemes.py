@@ -101,6 +101,8 @@ def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tupl
     token = tokens[i]
     lexicon = tongue.lexicon
     phrase_end, meanings = lexicon.phrases.longest(words, i)
+    if token.text == "/" and not token.glued:
+        phrase_end, meanings = i, []
     named = _name(words, tokens, i, tongue)
     if named is not None and named[0] >= phrase_end:
         end, mention = named
@@ -210,6 +212,8 @@ def _plain(tokens: list[Token], i: int, tongue: Language) -> Lexeme:
         closes = (after is None or not after.glued) and not (i > 0 and tokens[i - 1].text in _ABBREVIATED)
         return Lexeme({"STOP" if closes else "DOT": 0}, token.start, token.end, ".", 0.0, token.glued)
     kind = _MARKS.get(token.text, "MARK")
+    if token.text == ";" and token.glued and i + 1 < len(tokens) and tokens[i + 1].glued:
+        kind = "COLON"
     return Lexeme({kind: 0}, token.start, token.end, token.text, 0.0, token.glued)
 
 
@@ -285,9 +289,24 @@ def _units(lexemes: list[Lexeme]) -> list[Lexeme]:
         elif lexeme.text in ("a", "an", "half a") and follow is not None and follow.has("MIN") and follow.text != "m":
             lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, follow.end, "a minute", 60.0)
             i += 1
+        elif lexeme.has("REPS", "SETS") and lexeme.text in ("reps", "sets") and _labelled(lexemes, i):
+            count = lexemes[i + 2] if lexemes[i + 1].has("COLON") else lexemes[i + 1]
+            kind = "REPQ" if lexeme.text == "reps" else "SETQ"
+            lexeme = Lexeme({"NUM": count.value, kind: count.value}, lexeme.start, count.end, lexeme.text, count.value)
+            i = lexemes.index(count, i)
+        if "DUR" in lexeme.k and [one.text for one in lexemes[i + 1 : i + 4]] == ["and", "a", "half"]:
+            lexeme.k["DUR"] = lexeme.num("DUR") + 30
+            lexeme.end = lexemes[i + 3].end
+            i += 3
         out.append(lexeme)
         i += 1
     return _long_durations(out)
+
+
+def _labelled(lexemes: list[Lexeme], i: int) -> bool:
+    """reps: 12, sets: 2: the count behind its word."""
+    rest = lexemes[i + 1 : i + 3]
+    return len(rest) == 2 and rest[0].has("COLON") and "NUM" in rest[1].k and not rest[1].plural
 
 
 def _set_label(lexemes: list[Lexeme], i: int) -> bool:

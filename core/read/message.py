@@ -14,6 +14,7 @@ from core.read.flow import FLOWING, Flow, Flowed, one_of
 from core.read.grammar import Grammar
 from core.read.groups import Parsed
 from core.read.lexemes import mark
+from core.read.loads import PLATES_ONLY, is_barbell
 from core.read.modifiers import Remark, remarks
 from core.read.moods import mark_undone
 from core.read.names import Mention
@@ -105,6 +106,10 @@ class Message:
             type(kept) is type(act) and replace(kept, span=None) == replace(act, span=None) for _, _, kept in self._acts
         ):
             return
+        if isinstance(act, Swap):
+            self._acts = [
+                kept for kept in self._acts if not (isinstance(kept[2], Skip) and kept[2].exercise == act.from_)
+            ]
         self._acts.append((at if order is None else order, len(self._acts), act))
 
     def _amends_possible(self) -> bool:
@@ -136,9 +141,12 @@ class Message:
 
     def _parse(self, atomiser: Atomiser, stretch: Stretch) -> Parsed:
         sided = self._sided(stretch)
-        atoms = [atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last, sided=sided)]
+        ids = stretch.mention.ids if stretch.mention is not None else (self._unnamed() or "",)
+        barred = all(is_barbell(one) or one in PLATES_ONLY for one in ids)
+        atoms = [
+            atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last, sided=sided, barred=barred)
+        ]
         parsed = Grammar(atoms, named=stretch.mention is not None).parse()
-        ids = stretch.mention.ids if stretch.mention is not None else (self._unnamed(),)
         held = any(one in EXERCISES and EXERCISES[one].pattern in ("hold", "carry") for one in ids)
         prune(self.stream, stretch, parsed, held=held)
         return parsed

@@ -162,6 +162,9 @@ def _rest(s: Stream, i: int) -> Found:
         return None
     j = s.skip(seconds[1] + 1, "OF", "ARTICLE", "IN", "FILLER")
     bare = s.dur(i) is None and not s.is_(i + 1, "DASH", "TO", "OR")
+    off = j < len(s) and s.all[j].text == "off" and s.is_(j + 1, "COMMA", "NUM", "THEN", "STOP")
+    if off and not bare:
+        return _unless_coming(s, Remark("rest_s", seconds[0], i, j))
     if not s.is_(j, "REST", "BETWEEN") or (bare and not s.is_(j, "REST")):
         return None
     end = s.skip(j + 1, "BETWEEN", "EACH", "ALL", "IN", "REST", "SETS")
@@ -248,7 +251,9 @@ def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
 
 def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
     """Without the word: an X among the parts typed large or between dashes, or four figures in one run."""
-    if len(parts) != 4 or s.is_(first - 1, "X", "IN") or not any("NUM" in lexeme.k for lexeme in s.all[:first]):
+    if len(parts) != 4 or s.is_(first - 1, "X", "IN"):
+        return False
+    if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not _only_code(s, first, last, parts):
         return False
     lexemes = s.all[first : last + 1]
     most = max(part or 0 for part in parts)
@@ -265,6 +270,16 @@ def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) 
     return len(crosses) == 1 and (large or dashes) and len(lexemes[0].text) == (1 if dashes else 2)
 
 
+def _only_code(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
+    """A code at the message's start: other counts follow, none with an x, and the pause at the top is short."""
+    later = s.all[last + 1 :]
+    return (
+        any("NUM" in lexeme.k for lexeme in later)
+        and not any(lexeme.text == "x" for lexeme in later)
+        and ((parts[0] or 0) <= 5 and (parts[3] or 0) <= 3)
+    )
+
+
 def _tempo_phase(s: Stream, i: int) -> Found:
     """Seconds with the part of the repetition they belong to, in either order."""
     if s.is_(i, *_PHASES) and not s.is_(i, "NUM"):
@@ -274,6 +289,9 @@ def _tempo_phase(s: Stream, i: int) -> Found:
             else s.skip(i + 1, "IN", "FOR")
         )
         seconds = s.dur(j)
+        counted = s.skip(j, "SLOW", "COUNT", "OF", "ARTICLE")
+        if seconds is None and any(s.all[k].has("COUNT") for k in range(j, counted)) and (s.num(counted) or 99) <= 10:
+            return Remark("tempo", _phase(s, i, s.num(counted) or 0.0), i, counted)
         if seconds is None and s.is_(i + 1, "IN", "FOR") and _phase_precedes(s, i) and (s.num(j) or 99) <= 10:
             seconds = s.num(j)
         if seconds is None or seconds > LONGEST_PHASE or s.is_(j + 1, "REST", "BETWEEN", *_PHASES):
@@ -367,6 +385,9 @@ def _form(s: Stream, i: int) -> Found:
         return None
     if s.is_(i, "FORM"):
         end = i + 1 if s.is_(i + 1, "FORMNOUN") else i
+        last = s.skip(end + 1, "ARTICLE", "ON")
+        if s.is_(last, "LAST"):
+            return Remark("form", _negated(s, i, str(s.all[i].k["FORM"])), i, last, last_only=True)
         return Remark("form", _negated(s, i, str(s.all[i].k["FORM"])), i, end)
     for kind, verdict in _VERDICTS.items():
         if s.is_(i, kind) and s.is_(i + 1, "FORMNOUN"):

@@ -127,7 +127,7 @@ def is_other(s: Stream, i: int) -> bool:
         return False
     if lexeme.k["OTHER"] != "vocative":
         return True
-    if i > 0 and s.all[i - 1].has("ARTICLE"):
+    if i > 0 and (s.all[i - 1].has("ARTICLE") or s.all[i - 1].text in ("our", "that", "this", "his", "her")):
         return True
     follow = s.skip(i + 1, "FILLER")
     return (lexeme.text in ("buddy", "mate", "lad", "bloke") and s.is_(follow, "DONE")) or s.is_(i + 1, "IN", "AT")
@@ -249,7 +249,7 @@ def _year_at(s: Stream, clause: Clause) -> int | None:
             "NUM" in lexeme.k
             and len(lexeme.text) == 4
             and 1950 <= lexeme.value <= 2050
-            and (s.all[i - 1].has("IN") or s.all[i - 1].text in ("since", "from"))
+            and (s.all[i - 1].has("IN") or s.all[i - 1].text in ("since", "from", "back in", "in"))
         ):
             return i
     return None

@@ -166,7 +166,7 @@ class Settler:
         return None
 
     def _weigh(self, lead: float, reps: float, *, as_load: bool, as_sets: bool) -> str:
-        if lead == reps and as_load and self._usual() is None and not self._certain(lead):
+        if lead == reps and (as_load or self._outside) and self._usual() is None and not self._certain(lead):
             return "ask"
         if as_sets != as_load:
             return "load" if as_load else "sets"
@@ -260,6 +260,8 @@ class Settler:
                 or (first.n >= 40 and ratio >= 3)
             )
         if ratio >= 1.7 and first.n >= 12:
+            return True
+        if first.n < min(rest) and len(rest) > 1 and max(rest) == min(rest):
             return True
         if ratio >= 1.6 and first.n >= 20 and len(rest) == 1:
             return True

@@ -27,6 +27,7 @@ class Stream:
     all: list[Lexeme]
     used: set[int] = field(default_factory=set)
     sided: bool = False
+    barred: bool = False
     parts: list[Clause] = field(default_factory=list)
     said: frozenset[str] = field(init=False)
 

@@ -114,15 +114,16 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
         told = [one for one in framed if first <= one.first < last]
         if not told and not any(s.all[i].has(*_BODY_KINDS) for i in range(first, last)):
             continue
-        alarms = _settled([*_signs(s, first, last), *told], s, first, last)
-        for sign, a, b in alarms:
+        alarms = _settled([*_signs(s, first, last), *told], s, (first, last), sure=bool(seen))
+        for one in alarms:
+            sign = cast("Sign", one.sign)
             if sign not in seen:
                 seen.add(sign)
-                out.append(Heard(Alarm(sign, s.span(a, b)), a))
+                out.append(Heard(Alarm(sign, s.span(one.first, one.last)), one.first))
         if alarms:
-            for _, a, b in alarms:
-                _spend(s, a, b)
-            _quieten(s, first, last, min(a for _, a, _ in alarms))
+            for one in alarms:
+                _spend(s, one)
+            _quieten(s, first, last, min(one.first for one in alarms))
         else:
             out.extend(_aches(s, first, last))
     out.sort(key=lambda heard: heard.at)
@@ -135,11 +136,11 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
     stops: list[bool] = []
     places: list[int] = []
     for i, lexeme in enumerate(s.all):
-        if lexeme.has("STOP", "NL"):
-            if stops:
+        if lexeme.has("STOP", "NL", "DASH"):
+            if stops and "DASH" not in lexeme.k:
                 stops[-1] = True
             continue
-        text = lexeme.text
+        text = f"{lexeme.value:.0f}" if lexeme.spelled and lexeme.value >= 100 else lexeme.text
         if text.endswith("s") and s.text[lexeme.end - 2 : lexeme.end - 1] in _APOSTROPHES:
             text = text[:-1]
         for word in text.split(" "):
@@ -157,18 +158,19 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
     ]
 
 
-def _settled(told: list[Told], s: Stream, first: int, last: int) -> list[tuple[Sign, int, int]]:
-    """The signs that hold, one telling of each. A doubtful telling (its sign ends with ``?``) counts only alone."""
-    out: dict[Sign, tuple[Sign, int, int]] = {}
-    for sure in (True, False):
-        if out and not sure:
-            break
-        for mark, a, b, said in sorted(told, key=lambda one: one.first):
-            sign = cast("Sign", mark.rstrip("?"))
-            if sign in out or mark.endswith("?") is sure or (not sure and out):
-                continue
-            if not _dismissed(s, a, b, first, max(last, b + 1), sign, said):
-                out[sign] = sign, a, b
+def _settled(told: list[Told], s: Stream, sentence: tuple[int, int], *, sure: bool) -> list[Told]:
+    """The signs that hold, the closest telling of each.
+
+    A doubtful telling (its sign ends with ``?``) counts only alone, so not if the message is ``sure`` of a sign already.
+    """
+    out: dict[str, Told] = {}
+    told = sorted(told, key=lambda one: (one.sign.endswith("?"), one.last - one.first, one.first))
+    for one in told:
+        doubtful, sign = one.sign.endswith("?"), cast("Sign", one.sign.rstrip("?"))
+        if sign in out or (doubtful and (out or sure)):
+            continue
+        if not _dismissed(s, one, sentence, sign):
+            out[sign] = one._replace(sign=sign)
     for sign, explained in _EXPLAINS.items():
         if sign in out:
             for other in explained:
@@ -176,12 +178,16 @@ def _settled(told: list[Told], s: Stream, first: int, last: int) -> list[tuple[S
     return list(out.values())
 
 
-def _spend(s: Stream, a: int, b: int) -> None:
+def _spend(s: Stream, told: Told) -> None:
     """What tells the sign is spoken for, but for a set reported in its midst."""
-    if any(s.all[i].has("X", "LOADQ") for i in range(a, b + 1)):
-        s.use((a, b))
+    inside = range(told.first, told.last + 1)
+    if not told.said or not any(s.all[i].has(*_REPORTING) for i in inside):
+        s.use(inside)
     else:
-        s.use(range(a, b + 1))
+        s.use(i for i in told.said if not s.all[i].has(*_REPORTING))
+
+
+_REPORTING: Final = ("X", "LOADQ", "REPQ", "SETQ", "ERASE", "EX", "SETS", "REPS")
 
 
 def _quieten(s: Stream, first: int, last: int, at: int) -> None:
@@ -353,7 +359,7 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
         settles = any(s.all[i].has("WONTSETTLE") for i in sentence)
         effort = any(s.all[i].has("EX", "CARDIO") or s.all[i].text in _EFFORTS for i in sentence)
         return word in _STRONG_HEART or settles or not effort
-    if sign == "nerve" and word in ("cant feel my", "cant feel") and part.endswith("s"):
+    if sign == "nerve" and word in ("cant feel my", "cant feel"):
         return not any(s.all[i].text in ("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
     if sign == "nerve":
         single = not part.endswith("s") or part in ("pins",)
@@ -395,7 +401,9 @@ def _around(s: Stream, i: int) -> range:
     return range(max(first, i - 30), min(last, i + 30) + 1)
 
 
-def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign, said: frozenset[int]) -> bool:
+def _dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> bool:
+    a, b, said = told.first, told.last, told.said
+    first, last = sentence[0], max(sentence[1], b + 1)
     if _denied(s, a, first) or (b != a and _denied(s, b, max(first, a + 1), said)):
         return True
     near = range(max(first, a - 30), min(last, b + 30))
@@ -404,6 +412,16 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign, sai
     if any(s.all[i].has("JOKE") for i in near):
         return True
     if any(s.all[i].has("FICTION") for i in near) and not any(s.all[i].text in _SELF for i in range(first, last)):
+        return True
+    if (
+        sign == "head"
+        and any(s.all[i].has("DRUNK") for i in near)
+        and not any(s.all[i].has("HIT") for i in range(a, b + 1))
+    ):
+        return True
+    if sign == "injury" and any(s.all[i].has("SKIN") for i in near):
+        return True
+    if _of_others_in_general(s, first, last):
         return True
     if sign == "heart" and any(s.all[i].has("EXCITED") for i in near):
         return True
@@ -433,6 +451,19 @@ def _dismissed(s: Stream, a: int, b: int, first: int, last: int, sign: Sign, sai
     )
 
 
+_GENERAL: Final = frozenset(
+    {"you", "your", "people", "anyone", "someone", "lifters", "deadlifts", "creatine", "squats"}
+)
+
+
+def _of_others_in_general(s: Stream, first: int, last: int) -> bool:
+    """can squats make you faint? Asked of anyone, not of the lifter."""
+    if last >= len(s) or s.all[last].text != "?":
+        return False
+    words = {s.all[i].text for i in range(first, last)}
+    return s.all[first].has("ASKWORD") and bool(words & _GENERAL) and not words & _SELF
+
+
 def _year(s: Stream, i: int) -> bool:
     """in 2015, from 2011: a year, so long past."""
     lexeme = s.all[i]
@@ -441,11 +472,17 @@ def _year(s: Stream, i: int) -> bool:
         and len(lexeme.text) == 4
         and 1950 <= lexeme.value <= 2050
         and i > 0
-        and (s.all[i - 1].has("IN", "ABOUT", "AT") or s.all[i - 1].text in ("from", "since", "back"))
+        and (s.all[i - 1].has("IN", "ABOUT", "AT") or s.all[i - 1].text in _BEFORE_YEAR)
     )
 
 
 _SELF: Final = frozenset({"i", "im", "ive", "my", "me", "id", "ill", "mine"})
+
+
+_BEFORE_YEAR: Final = frozenset({
+    "from", "since", "back", "back in", "january", "february", "march", "april", "may", "june", "july", "august",
+    "september", "october", "november", "december", "summer", "winter", "spring", "autumn", "early", "late", "of",
+})  # fmt: skip
 
 
 def _theirs(s: Stream, at: int) -> bool:
@@ -459,7 +496,7 @@ def _theirs(s: Stream, at: int) -> bool:
             return i <= at
         if lexeme.has("THING") and at - i <= 3 and i < at:
             return True
-        if i < at and lexeme.text in _SELF:
+        if i < at and lexeme.text in _SELF and not (lexeme.text == "mine" and s.all[i - 1].has("OF")):
             owner = i + 1 <= at and any(s.all[k].has("OTHER") for k in range(i + 1, min(i + 3, at + 1)))
             if not owner:
                 return False
@@ -514,7 +551,7 @@ def _aches(s: Stream, first: int, last: int) -> list[Heard]:
     out: list[Heard] = []
     pains = [i for i in range(first, last) if s.all[i].has("PAIN") and not _denied(s, i, first)]
     parts = [i for i in range(first, last) if s.all[i].has("PART", "LIMB", "HEADACHE") and i not in s.used]
-    if not parts or any(s.all[i].has("LONGAGO", "JOKE") for i in range(first, last)):
+    if not parts or any(s.all[i].has("LONGAGO", "JOKE") or _year(s, i) for i in range(first, last)):
         return out
     claimed: set[str] = set()
     for n, p in enumerate(parts[:20]):

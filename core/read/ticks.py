@@ -73,12 +73,20 @@ def drop_labels(s: Stream) -> None:
             label = (
                 number is not None and number == int(number) and number <= 12 and not s.all[i + 1].has("REPQ", "SETQ")
             )
-            if label and _names_a_set(s, i):
+            if label and (_names_a_set(s, i) or (s.all[i].text == "set" and not s.is_(i + 2, "X", "REPS"))):
                 s.use([i, i + 1])
         elif s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or s.all[min(i + 1, len(s) - 1)].text == "one"):
             if not s.is_(i - 1, "AMEND") and not s.is_(i - 2, "AMEND"):
                 s.use([i, i + 1])
     _drop_counting(s, rows)
+    for first, last in rows:
+        if (
+            last - first > 3
+            and len(s.all[first].text) == 1
+            and s.all[first].text.isalpha()
+            and s.is_(first + 1, "COLON")
+        ):
+            s.use([first, first + 1])
     for first, _ in rows:
         letter = s.all[first].text
         if len(letter) == 1 and letter.isalpha() and s.is_(first + 1, "NUM") and s.all[first + 1].glued:

@@ -196,6 +196,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "guillotine": "guillotine",
     "windmill": "windmill, windmills",
     "halo": "halo, halos",
+    "ropes": "battle rope, battle ropes, tyre flip, tyre flips, tire flip, tire flips, box jumps, v ups, v up, flutter kicks, jumping jacks, star jumps, bear crawl, bear crawls, dragon flag, dragon flags, man makers, man maker, devil press, atlas stone, atlas stones, log press, yoke, yoke carry, sandbag carry, sandbag, ski erg, skater squat, skater squats, mountain climbers, toe touches, high knees, wall walks, wall walk, rope climb, rope climbs, slam ball, ball slams, med ball slams, hip airplane, hip airplanes, clamshell, clamshells, fire hydrants, donkey kicks, monster walks, band walks, crab walk, dumbbell snatch, trx row, trx rows",
     "bs": "bs",
     "pp": "pp",
     "ps": "ps",
@@ -385,6 +386,7 @@ FAMILIES: Final[tuple[tuple[str, str], ...]] = (
 """A name that fits several exercises: the setting says which, or the lifter is asked."""
 
 LACKING: Final[str] = (
+    "ropes, "
     "odd press, odd bench, odd bench press, odd row, odd dumbbell row, odd curl, odd dumbbell curl, odd hammer curl, odd squat, odd deadlift, odd snatch, odd clean, odd raise, odd shoulder press, odd extension, odd pushup, odd pullup, odd dip, odd pulldown, odd shrug, odd lunge, odd swing, odd pullover, odd power clean, odd romanian deadlift, odd rdl, "
     "decline bench [press] [barbell], decline press [dumbbell], decline dumbbell press, decline, smith bench [press], smith squat, smith press, smith row,"  # noqa: E501
     " zercher squat, zercher, ssb squat, ssb, belt squat, sissy squat, cossack squat, cossack, arnold press, arnold, seal row,"
@@ -392,9 +394,9 @@ LACKING: Final[str] = (
     " jump squat, box jump, muscleup, getup, mountain, clean jerk, jerk, push jerk, split jerk, power jerk, viking press, jefferson curl,"  # noqa: E501
     " meadows row, svend press, wallball, sled push, sled, tibialis raise, copenhagen plank, copenhagen, birddog, overheadsquat, guillotine press,"  # noqa: E501
     " glutepull, windmill, halo, landmine squat, walking plank, barbell floor press, incline bench row, cable pullover, cable pullup,"  # noqa: E501
-    " front rack lunge, overhead lunge, front lunge, overhead carry, front carry, singleleg press, singleleg leg press,"
+    " front rack lunge, overhead lunge, front lunge, overhead carry, front carry, singleleg press,"
     " kettlebell snatch, kettlebell clean, kettlebell press, dumbbell snatch, dumbbell clean, clean press, leg press calf raise, sumo squat, split squat jump,"  # noqa: E501
     " kettlebell row, hang snatch, snatch deadlift, incline fly, decline fly, incline dumbbell fly, incline cable fly, landmine row onearm,"
-    " singleleg hip thrust, singleleg glute bridge, singleleg legext, singleleg leg curl"
+    " singleleg hip thrust, singleleg glute bridge"
 )
 """Names people use for exercises that the catalogue lacks: heard, and asked about."""

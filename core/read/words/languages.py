@@ -26,6 +26,8 @@ class Tables:
     plain: frozenset[str]
     body: Mapping[str, str]
     frames: tuple[FrameRow, ...]
+    spoken: Mapping[str, str]
+    joined: Mapping[str, str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +46,7 @@ _ENGLISH: Final = Tables(
      en_symptoms.ROWS),
     en_names.CONCEPTS, en_names.EXERCISES, en_names.FAMILIES, en_names.LACKING,
     en_flow.FILLER, en_flow.FILLER | en_symptoms.PLAIN,
-    en_body.CONCEPTS, en_body.FRAMES,
+    en_body.CONCEPTS, en_body.FRAMES, en_body.SPOKEN, en_body.JOINED,
 )  # fmt: skip
 
 TABLES: Final[Mapping[str, Tables]] = {"en": _ENGLISH}
@@ -54,6 +56,6 @@ TABLES: Final[Mapping[str, Tables]] = {"en": _ENGLISH}
 def language(code: str) -> Language:
     """The language of this code; English for one that is unknown."""
     tables = TABLES.get(code[:2], _ENGLISH)
-    frames = Frames(tables.body, tables.frames)
+    frames = Frames(tables.body, tables.frames, tables.spoken, tables.joined)
     lexicon = Lexicon(tables.numerals, tables.rows, tables.concepts, tables.plain | frames.words)
     return Language(lexicon, Names(tables.exercises, tables.families, tables.lacking), tables.filler, frames)
