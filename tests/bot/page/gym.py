@@ -15,7 +15,7 @@ from datetime import UTC, datetime
 from functools import cache
 from pathlib import Path
 from tempfile import mkdtemp
-from urllib.error import URLError
+from urllib.error import HTTPError, URLError
 from urllib.request import urlopen
 
 from bot.demo.fill import Wanted, fill
@@ -70,6 +70,8 @@ def _answering(running: "subprocess.Popen[str]", address: str) -> str:
         try:
             with urlopen(address, timeout=5):
                 return address
+        except HTTPError:  # it answers, if only to say that a login is wanted
+            return address
         except URLError:
             os.sched_yield()
     raise AssertionError(f"nothing answers at {address}")

@@ -6,8 +6,9 @@ from pathlib import Path
 import pytest
 import pytest_asyncio
 from axe_playwright_python.async_playwright import Axe
-from playwright.async_api import Browser, expect
+from playwright.async_api import Browser, Page, expect
 
+from bot import page_call
 from bot.clock import now
 from tests.bot.page import browser
 from tests.bot.page.browser import Screen
@@ -37,6 +38,13 @@ async def chromium() -> AsyncIterator[Browser]:
 async def pick(screen: Screen, name: str) -> None:
     await screen.leaf("lifter").locator(".pick select").select_option(label=name)
     await expect(screen.leaf("lifter").locator("textarea")).to_have_attribute("placeholder", f"Write as {name}")
+
+
+async def grave(page: Page) -> list[tuple[str, list[str]]]:
+    """What keeps somebody out, with where it is."""
+    found = (await Axe().run(page)).response["violations"]
+    hard = [one for one in found if one["impact"] in ("serious", "critical")]
+    return [(one["id"], [node["html"] for node in one["nodes"]]) for one in hard]
 
 
 async def test_trains_corrects_aches_and_the_coach_hears(address: str, chromium: Browser) -> None:
@@ -121,6 +129,7 @@ async def test_a_picture_opens_large_beside_its_facts(address: str, chromium: Br
     await expect(dialog).to_be_visible()
     natural = await dialog.locator("img").evaluate("image => image.decode().then(() => image.naturalWidth)")
     assert natural > 500
+    assert await grave(screen.page) == []
     await screen.page.keyboard.press("Escape")
     await expect(dialog).to_be_hidden()
 
@@ -160,6 +169,30 @@ async def test_a_lost_line_is_said_and_heals_and_nothing_is_sent_twice(tmp_path:
         assert later[: len("Wed 4")] == ahead[: len("Wed 4")]
 
 
+async def test_a_link_opens_the_own_page_and_no_other(tmp_path: Path, chromium: Browser) -> None:
+    url, port = gym(tmp_path, STANDS), free_port()
+    link = await page_call.link(url, "Tomas", f"http://127.0.0.1:{port}")
+    with served(url, port, "--login") as address:
+        context = await chromium.new_context()
+        page = await context.new_page()
+        await page.goto(address)
+        await expect(page.get_by_text("A link lets you in")).to_be_visible()
+        assert await grave(page) == []
+        await page.goto(link)
+        assert await grave(page) == []
+        await page.get_by_role("button", name="Open my page").click()
+        screen = Screen(page)
+        await screen.write("lifter", "what now")
+        await screen.see("lifter", "Next:")
+        await expect(screen.page.locator(".leaf")).to_have_count(1)
+        await expect(screen.page.get_by_role("button", name="next prompt")).to_be_hidden()
+        await page.get_by_role("button", name="Log out").click()
+        await expect(page.get_by_text("A link lets you in")).to_be_visible()
+        await page.goto(link)
+        await page.get_by_role("button", name="Open my page").click()
+        await expect(page.get_by_text("A link lets you in")).to_be_visible()
+
+
 async def test_markup_in_words_stays_words(address: str, chromium: Browser) -> None:
     screen = await Screen.open(chromium, address)
     await pick(screen, "Ruth")
@@ -192,9 +225,7 @@ async def test_nothing_stands_in_the_way_of_anybody(address: str, chromium: Brow
     size = {"width": width, "height": 800}
     screen = await Screen.open(chromium, address, viewport=size, color_scheme=scheme)
     await screen.leaf("lifter").locator(".entry").last.wait_for()
-    found = await Axe().run(screen.page)
-    grave = [one for one in found.response["violations"] if one["impact"] in ("serious", "critical")]
-    assert [(one["id"], [node["html"] for node in one["nodes"]]) for one in grave] == []
+    assert await grave(screen.page) == []
     assert await screen.page.evaluate("document.documentElement.scrollWidth") <= width
 
 

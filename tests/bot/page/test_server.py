@@ -1,5 +1,6 @@
 """The page's server: who is let in, from where, to which chats, and what becomes of what they send."""
 
+import asyncio
 import json
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
@@ -11,12 +12,15 @@ from typing import Any
 import httpx
 import pytest
 
+from bot import bootstrap, clock
 from bot.channels.page import login, shape
+from bot.channels.page.address import PageCall
 from bot.channels.page.channel import Page
 from bot.channels.page.shape import open_update
 from bot.desk.rooms import Parts
 from bot.folding import FOLDING
 from bot.intake import Intake
+from bot.outbox import Pace
 from bot.page_clock import Ahead
 from bot.page_side import PageSide, Wanted
 from bot.picture_facts import facts_in
@@ -27,7 +31,8 @@ from bot.store.outbox import Letter
 from bot.store.tables import inbox, setting
 from core.model.course import MuscleSets, WeekView
 from core.model.outcome import Button, Outcome, Reply
-from tests.bot.shell import FakeCore, HandClock, Shell, shell, with_people
+from tests.bot.page.gym import free_port
+from tests.bot.shell import FakeCore, FakeWire, HandClock, Shell, shell, with_people
 
 HOME = "http://127.0.0.1:8137"
 
@@ -358,9 +363,9 @@ async def test_a_file_of_anothers_chat_is_not_there(closed: Served) -> None:
 
 
 async def test_links_and_sessions_expire_and_only_their_hashes_are_kept(closed: Served) -> None:
-    clock: HandClock = closed.room.clock
+    hand: HandClock = closed.room.clock
     late = await link(closed, "Ruth")
-    clock.at += login.LINK_LASTS
+    hand.at += login.LINK_LASTS
     assert (await enter(closed, late)).status_code == 403
     word = await link(closed, "Ruth")
     assert (await enter(closed, word)).status_code == 303
@@ -368,9 +373,9 @@ async def test_links_and_sessions_expire_and_only_their_hashes_are_kept(closed: 
     assert kept.count("page-session:") == 1
     assert word not in kept
     assert closed.web.cookies["rungbook"] not in kept
-    clock.at += login.SESSION_LASTS - timedelta(seconds=1)
+    hand.at += login.SESSION_LASTS - timedelta(seconds=1)
     assert (await closed.web.get("/room")).status_code == 200
-    clock.at += timedelta(seconds=1)
+    hand.at += timedelta(seconds=1)
     assert (await closed.web.get("/room")).status_code == 401
 
 
@@ -381,6 +386,44 @@ async def test_leaving_ends_the_session(closed: Served) -> None:
     closed.web.cookies.clear()
     closed.web.cookies.set("rungbook", session)
     assert (await closed.web.get("/room")).status_code == 401
+
+
+class Quiet(FakeWire):
+    """A channel on which nobody says anything."""
+
+    async def updates(self) -> AsyncIterator[tuple[RawUpdate, ...]]:
+        await asyncio.Event().wait()
+        yield ()
+
+
+async def test_beside_another_channel_the_page_is_served_behind_its_login(tmp_path: Path) -> None:
+    async with shell(tmp_path) as room:
+        await with_people(room)
+        told: asyncio.Future[str] = asyncio.get_running_loop().create_future()
+        call = PageCall(port=free_port(), login=True, ready=told.set_result)
+        desk = replace(room.parts, openers={**room.parts.openers, shape.NAME: open_update})
+        running = asyncio.create_task(bootstrap.run(room.store, Quiet(), desk, Pace(), call))
+        address = await told
+        word = await room.store.write(lambda conn: login.make_link(conn, 2, clock.now()))
+        async with httpx.AsyncClient(base_url=address) as web:
+            assert (await web.get("/room")).status_code == 401
+            entered = await web.post(f"/enter?link={word}", headers={"origin": address}, follow_redirects=True)
+            token = entered.text.partition('name="token" content="')[2].partition('"')[0]
+            headers = {"origin": address, "x-rungbook-token": token}
+            async with web.stream("GET", "/events") as events:
+                news = events.aiter_lines()
+                assert await anext(news) == "retry: 1000"
+                said = await web.post("/chats/2", json={"text": "60x8", "nonce": "n"}, headers=headers)
+                assert said.status_code == 202
+                lines: list[dict[str, Any]] = []
+                while len(lines) < 2:
+                    while not (line := await anext(news)).startswith("data: ["):
+                        assert line in ("", "event: here", "event: beat", "data: {}")
+                    assert line == 'data: ["2"]'
+                    lines = (await web.get("/chats/2")).json()
+            assert [line["text"] for line in lines] == ["60x8", "heard 60x8"]
+        running.cancel()
+        await asyncio.gather(running, return_exceptions=True)
 
 
 async def test_behind_a_login_no_clock_can_be_put_forward(closed: Served) -> None:
