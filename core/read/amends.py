@@ -31,7 +31,21 @@ STRONG: Final = frozenset({
 })  # fmt: skip
 """Words that by themselves announce a correction."""
 POINTING: Final = frozenset(
-    {"that was", "it was", "those were", "they were", "thats", "was", "were", "them were", "reads", "add", "put"}
+    {
+        "that was",
+        "it was",
+        "those were",
+        "they were",
+        "thats",
+        "was",
+        "were",
+        "them were",
+        "reads",
+        "add",
+        "put",
+        "was only",
+        "were only",
+    }
 )
 """Words that correct only when they point at a set already kept."""
 INLINE: Final = STRONG - {

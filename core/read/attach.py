@@ -176,8 +176,6 @@ _SINGLE: Final = frozenset(
         "warmup set",
         "warm up set",
         "feeler",
-        "w / up",
-        "w up",
     }
 )
 """Said in the singular, before a set, without a colon: that set alone."""

@@ -48,6 +48,8 @@ def _right_behind(s: Stream, stretch: Stretch) -> bool:
     after = stretch.at + 1
     while s.is_(after, "COLON", "DASH"):
         after += 1
+    if not s.is_(after, "NUM"):
+        after = stretch.at - 1
     plain = stretch.mention is not None and s.is_(stretch.at, "EX") and s.is_(after, "NUM")
     return (
         plain

@@ -23,7 +23,8 @@ FrameRow = tuple[str, str, int]
 def inflected(word: str) -> tuple[str, ...]:
     """A verb with its everyday endings: flutter, flutters, fluttered, fluttering."""
     stem = word.removesuffix("e")
-    out = [word, word + "s", word + "es", stem + "ed", stem + "ing"]
+    hissing = word.endswith(("s", "x", "z", "sh", "ch"))
+    out = [word, word + ("es" if hissing else "s"), stem + "ed", stem + "ing"]
     if len(word) > 2 and word[-1] not in "aeiouwxy" and word[-2] in _VOWELS:
         out += [word + word[-1] + "ed", word + word[-1] + "ing"]
     if word.endswith("y") and word[-2] not in _VOWELS:

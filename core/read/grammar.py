@@ -734,6 +734,8 @@ class Grammar:
                 pass
             elif kind == "MORE":
                 group.reps_change = atom.value
+            elif kind == "SIDE" and atom.text in ("LEFT", "RIGHT"):
+                self._out.sides.append((atom.text, len(self._out.groups)))
             elif kind == "DELTA":
                 group.load_change = atom.load
             elif kind == "UPTO" and self._kind(self._i + 1) in ("N", "L"):
@@ -757,7 +759,8 @@ class Grammar:
                     and not group.reps
                     and self._kind(self._i + 1) == "R"
                 )
-                or (kind == "AT" and self._kind(self._i + 1) == "DELTA")
+                or (kind == "AT" and self._kind(self._i + 1) in ("DELTA", "R", "H"))
+                or (kind == "SEP" and atom.text == "THEN" and self._sameness_goes_on(self._i + 1))
             ):
                 pass
             elif (

@@ -239,7 +239,7 @@ class Message:
             self._doubts.append((start, acts, named[0]))
             return
         began = parsed.groups[0].first if parsed.groups else start
-        order = self._order.setdefault(named[0], min(began, max(stretch.at, start)))
+        order = self._order.setdefault(named[0], min(began, stretch.at) if stretch.mention is not None else began)
         for act in acts:
             self._keep(began, act, order=order)
 

@@ -150,7 +150,8 @@ class Settler:
             as_sets = lead <= BOUNDS["most_sets"].value
         elif group.reps[0].kind != "R":
             as_load = as_load and not as_sets
-        choice = self._weigh(lead, reps, as_load=as_load, as_sets=as_sets)
+        told = group.load is not None or group.behind is not None
+        choice = "sets" if told and not as_load else self._weigh(lead, reps, as_load=as_load, as_sets=as_sets)
         if choice == "ask":
             return self._two_ways(group, lead)
         group.lead = None

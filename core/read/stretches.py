@@ -142,7 +142,8 @@ def _strange(s: Stream, piece: Piece) -> bool:
 def _paced(s: Stream, piece: Piece) -> bool:
     """A tempo said ahead of the name, which is a remark on the sets to come."""
     return any(
-        i in s.used and s.all[i].has("ECC", "BOTTOM", "CON", "TOP", "TEMPO") for i in range(piece.first, piece.last)
+        i in s.used and s.all[i].has("ECC", "BOTTOM", "CON", "TOP", "TEMPO", "LAST")
+        for i in range(piece.first, piece.last)
     )
 
 

@@ -55,6 +55,11 @@ _EFFORTS: Final = frozenset(
     {"after", "from", "set", "during", "after that", "last set", "that last set", "sets", "finisher"}
 )
 """Words that tie a fast heart to the work done."""
+_SHOOTING: Final = frozenset({
+    "lightning", "shooting", "shooting pain", "shooting pains", "electric", "electric shock", "electric shocks", "zap",
+    "zaps", "zapping", "zing", "zings", "zinger", "jolt", "jolts", "sparks", "sciatica", "radiating", "radiates",
+})  # fmt: skip
+"""What runs along a nerve, and is no numbness of the saddle."""
 _YIELDS: Final = frozenset({
     "gave out", "gives out", "giving way", "gave way", "gives way", "went limp", "shot down", "goes down", "running down",
 })  # fmt: skip
@@ -121,7 +126,8 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
                 seen.add(sign)
                 out.append(Heard(Alarm(sign, s.span(one.first, one.last)), one.first))
         if alarms:
-            for one in alarms:
+            signs = {one.sign for one in alarms}
+            for one in (*alarms, *(one for one in told if one.sign.rstrip("?") in signs)):
                 _spend(s, one)
             _quieten(s, first, last, min(one.first for one in alarms))
         else:
@@ -181,13 +187,15 @@ def _settled(told: list[Told], s: Stream, sentence: tuple[int, int], *, sure: bo
 def _spend(s: Stream, told: Told) -> None:
     """What tells the sign is spoken for, but for a set reported in its midst."""
     inside = range(told.first, told.last + 1)
-    if not told.said or not any(s.all[i].has(*_REPORTING) for i in inside):
+    erased = told.first > 0 and s.all[told.first - 1].has("ERASE")
+    if not erased and not any(s.all[i].has("X", "LOADQ", "REPQ") for i in inside):
         s.use(inside)
     else:
-        s.use(i for i in told.said if not s.all[i].has(*_REPORTING))
+        s.use(i for i in (told.said or (told.first, told.last)) if not s.all[i].has(*_REPORTING))
 
 
 _REPORTING: Final = ("X", "LOADQ", "REPQ", "SETQ", "ERASE", "EX", "SETS", "REPS")
+"""Lexemes of a set, which no sign takes away."""
 
 
 def _quieten(s: Stream, first: int, last: int, at: int) -> None:
@@ -198,7 +206,8 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
             continue
         inside = range(start, i)
         reports = any(s.is_(j, "X", "ERASE", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside) or (
-            any(s.is_(j, "EX") for j in inside) and any(s.is_(j, "NUM", "DUR", "SKIP") for j in inside)
+            any(s.is_(j, "EX") for j in inside)
+            and any(s.is_(j, "NUM", "DUR", "SKIP") and not (j + 1 < i and s.all[j + 1].has("PART", "LIMB")) for j in inside)
         )
         if not reports and not (
             i <= at
@@ -237,7 +246,6 @@ _PAIRS: Final[tuple[tuple[Sign, tuple[str, ...], str], ...]] = (
     ("chest", ("CHESTPART",), "CHESTSIGN"),
     ("heart", ("HEARTPART",), "HEARTSIGN"),
     ("breath", ("BREATHPART",), "WONTSETTLE"),
-    ("dark-urine", ("URINE",), "DARK"),
     ("head", ("HEADACHE",), "SUDDEN"),
     ("nerve", ("LIMB", "PART", "FACE"), "NERVESIGN"),
     ("injury", ("LIMB", "PART"), "INJURYSIGN"),
@@ -270,7 +278,7 @@ def _signs(s: Stream, first: int, last: int) -> list[Told]:
                 loose = sign == "injury" and any(s.all[i].text in _LOOSE_INJURY for i in found)
                 out.append(Told(f"{sign}?" if loose else sign, *found))
     out.extend(_joined_pains(s, spots))
-    numb = [*spots.get("NERVESIGN", []), *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve")]
+    numb = [*(i for i in spots.get("NERVESIGN", []) if s.all[i].text not in _SHOOTING), *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve")]
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
     if saddle is not None:
         out.append(Told("bladder", *saddle))
@@ -425,7 +433,7 @@ def _dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> 
         return True
     if sign == "heart" and any(s.all[i].has("EXCITED") for i in near):
         return True
-    if sign in ("heart", "breath") and any(s.all[i].has("SETTLED") for i in near):
+    if sign in ("heart", "breath") and any(s.all[i].has("SETTLED") and not _negated(s, i, first) for i in near):
         return True
     if sign == "chest" and any(s.all[i].has("CUDDLE") for i in range(max(first, a - 4), a)):
         return True
@@ -507,11 +515,17 @@ def _theirs(s: Stream, at: int) -> bool:
 _DENYING: Final = frozenset({"cant", "couldnt", "wont", "nothing", "gone", "doesnt", "free", "skip", "never"})
 
 
+def _negated(s: Stream, at: int, first: int) -> bool:
+    """Whether a denial stands right before: hasnt come back to normal."""
+    return any(s.all[i].has("NEG") for i in range(max(first, at - 4), at))
+
+
 def _denied(s: Stream, at: int, first: int, said: frozenset[int] = frozenset()) -> bool:
     """'no', 'not', 'without' before the sign, with only a list or fillers between."""
     for i in range(at - 1, max(first, at - 14) - 1, -1):
         lexeme = s.all[i]
-        if i in said:
+        unable = lexeme.text == "not" and i > first and s.all[i - 1].text in ("can", "could", "will", "would")
+        if i in said or unable or (lexeme.text == "without" and _negated(s, i, first)):
             continue
         if "NUM" in lexeme.k and lexeme.value == 0 and at - i <= 2:
             return True
@@ -617,7 +631,8 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
     if word in _VAGUE:
         return word in ("off", "talking", "funny", "pulled", "rolled") and where not in _MUSCLES and abs(p - pain) <= 3
     if word in _MILD:
-        return where not in _MUSCLES and not sore and s.all[p].text not in ("arms", "legs")
+        muscle = where in _MUSCLES and s.all[p].text != "upper back"
+        return not muscle and not sore and s.all[p].text not in ("arms", "legs")
     return not (sore and word in ("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
 
 

@@ -61,7 +61,9 @@ def main() -> None:
             tally[result] = tally.get(result, 0) + 1
             want = message["want"]
             assert isinstance(want, dict)
-            signs = {act["sign"] for act in want["acts"] if act["act"] == "alarm"}
+            wanted = want["acts"]
+            assert isinstance(wanted, list)
+            signs = {act["sign"] for act in wanted if act["act"] == "alarm"}
             told = {act["sign"] for act in got["acts"] if act["act"] == "alarm"}
             alarms += len(signs)
             heard += len(signs & told)

@@ -29,9 +29,9 @@ CONCEPTS: Final[dict[str, str]] = {
     "bp": "bp",
     "pushup": "pushup, pushups, push up, push ups, pressup, pressups, press ups, push upps, pusups, puships",
     "deficit": "deficit, deficits",
-    "feetup": "feet elevated, feet up, feet raised, foot elevated, feet on box, feet on a box, feet on bench, feet on a bench, feet on the bench,"  # noqa: E501
+    "feetup": "feet elevated, feet up, feet raised, foot elevated, feet on box, feet on a box, feet on bench, feet on a bench, feet on the bench,"
     " feet on the box, feet on chair, feet on a chair, feet on the couch, feet on step, feet on a step",
-    "handsup": "hands elevated, hands on bench, hands on a bench, hands on the bench, hands on box, hands on a box, hands raised, hands on the box,"  # noqa: E501
+    "handsup": "hands elevated, hands on bench, hands on a bench, hands on the bench, hands on box, hands on a box, hands raised, hands on the box,"
     " hands on a step, hands on step, hands on a chair, hands on the counter",
     "knees": "knee, knees, kneeling, on knees, from knees, on my knees, from the knees, on the knees, from my knees",
     "diamond": "diamond, diamonds",
@@ -63,7 +63,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "pendlay": "pendlay, pendlays, penlay, pendley",
     "tbar": "t bar, tbar, t bars",
     "chestsupported": "chest supported, chest support, chest supp, chestsupported, csr",
-    "onearm": "one arm, onearm, single arm, 1 arm, one armed, sa, single handed, one handed, one hand, single hand, singlearm",  # noqa: E501
+    "onearm": "one arm, onearm, single arm, 1 arm, one armed, sa, single handed, one handed, one hand, single hand, singlearm",
     "inverted": "inverted, australian, bodyweight inverted, ring, rings",
     "facepull": "face pull, face pulls, facepull, facepulls",
     "pullapart": "pull apart, pull aparts, pullapart, pullaparts, pull parts",
@@ -91,7 +91,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "pistol": "pistol, pistols",
     "singleleg": "single leg, singleleg, one leg, one legged, single legged, 1 leg, sl",
     "wallsit": "wall sit, wall sits, wallsit, wallsits",
-    "deadlift": "deadlift, deadlifts, deadlifting, deadlifted, dead lift, dead lifts, dl, dls, deads, dead, deadlfit, deadlfits",  # noqa: E501
+    "deadlift": "deadlift, deadlifts, deadlifting, deadlifted, dead lift, dead lifts, dl, dls, deads, dead, deadlfit, deadlfits",
     "conventional": "conventional, conv, convo, convential, reg",
     "sumo": "sumo, sumos",
     "trapbar": "trap bar, trapbar, hex bar, hexbar",
@@ -101,7 +101,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "dbrdl": "dbrdl, dbrdls",
     "slrdl": "slrdl, slrdls",
     "goodmorning": "good morning, good mornings, goodmorning, goodmornings, gm, gms",
-    "backext": "back extension, back extensions, back ext, back exts, back raise, back raises, hyper, hypers, hyperextension, hyperextensions,"  # noqa: E501
+    "backext": "back extension, back extensions, back ext, back exts, back raise, back raises, hyper, hypers, hyperextension, hyperextensions,"
     " hyper extension, hyper extensions, 45 degree back extension, 45 degree back extensions",
     "hip": "hip, hips",
     "thrust": "thrust, thrusts, thrusting",
@@ -114,7 +114,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "hamstring": "hamstring, hamstrings, ham, hams, hammy, hammies",
     "nordic": "nordic, nordics",
     "extension": "extension, extensions, ext, exts, extention, extentions, extn",
-    "legext": "leg extension, leg extensions, leg ext, leg exts, leg extention, leg extentions, quad extension, quad extensions, knee extension,"  # noqa: E501
+    "legext": "leg extension, leg extensions, leg ext, leg exts, leg extention, leg extentions, quad extension, quad extensions, knee extension,"
     " knee extensions, quad ext",
     "abduction": "abduction, abductions, abductor, abductors, abducter, abducters",
     "adduction": "adduction, adductions, adductor, adductors, adducter",
@@ -126,10 +126,10 @@ CONCEPTS: Final[dict[str, str]] = {
     "preacher": "preacher, preachers, scott",
     "concentration": "concentration, conc",
     "wrist": "wrist, wrists, forearm, forearms",
-    "pushdown": "pushdown, pushdowns, push down, push downs, pressdown, pressdowns, press down, press downs, pushdwn, pushdwns",  # noqa: E501
+    "pushdown": "pushdown, pushdowns, push down, push downs, pressdown, pressdowns, press down, press downs, pushdwn, pushdwns",
     "skullcrusher": "skullcrusher, skullcrushers, skull crusher, skull crushers, skulls, skully, skullies, skull",
     "french": "french",
-    "lateral": "lateral, laterals, lat raise, lat raises, side raise, side raises, side lateral, side laterals, latteral, side delt raise,"  # noqa: E501
+    "lateral": "lateral, laterals, lat raise, lat raises, side raise, side raises, side lateral, side laterals, latteral, side delt raise,"
     " side delt raises, lateral raise, lateral raises, laterals raises",
     "side": "side",
     "rear": "rear, rear delt, rear delts, reardelt, reardelts, rear deltoid",
@@ -148,12 +148,12 @@ CONCEPTS: Final[dict[str, str]] = {
     "situp": "sit up, sit ups, situp, situps",
     "kneeraise": "knee raise, knee raises, hkr, hkrs",
     "legraise": "leg raise, leg raises, hlr, hlrs, toes to bar",
-    "abwheel": "ab wheel, abwheel, ab roller, ab rollout, ab rollouts, rollout, rollouts, roll out, roll outs, ab wheels, wheel rollouts,"  # noqa: E501
+    "abwheel": "ab wheel, abwheel, ab roller, ab rollout, ab rollouts, rollout, rollouts, roll out, roll outs, ab wheels, wheel rollouts,"
     " ab roll outs, ab rolls",
     "russian": "russian, russians",
     "twist": "twist, twists",
     "pallof": "pallof, palof, paloff, pallofs, palloff",
-    "farmers": "farmers, farmer, farmers walk, farmers walks, farmer walk, farmer walks, farmers carry, farmers carries, farmer carry,"  # noqa: E501
+    "farmers": "farmers, farmer, farmers walk, farmers walks, farmer walk, farmer walks, farmers carry, farmers carries, farmer carry,"
     " farmer carries",
     "carry": "carry, carries, carrys, carried",
     "suitcase": "suitcase, suit case",
@@ -208,10 +208,10 @@ CONCEPTS: Final[dict[str, str]] = {
 """A word of a name and how people write it. What several concepts share is settled by the longest known name."""
 
 EXERCISES: Final[dict[str, str]] = {
-    "barbell-bench-press": "bench [press] [barbell] [flat], benchpress [barbell] [flat], bp [flat], flat barbell press, bench [press] widegrip, barbell chest press",  # noqa: E501
-    "incline-barbell-bench-press": "incline bench [press] [barbell], incline barbell [press], incline benchpress [barbell], incline bp",  # noqa: E501
-    "close-grip-bench-press": "closegrip bench [press] [barbell], closegrip benchpress, cgbp, closegrip bp, closegrip press, closegrip barbell press",  # noqa: E501
-    "dumbbell-bench-press": "dumbbell bench [press] [flat], dumbbell benchpress [flat], flat dumbbell press, dumbbell chest press, dumbbell bp, flat dumbbell",  # noqa: E501
+    "barbell-bench-press": "bench [press] [barbell] [flat], benchpress [barbell] [flat], bp [flat], flat barbell press, bench [press] widegrip, barbell chest press",
+    "incline-barbell-bench-press": "incline bench [press] [barbell], incline barbell [press], incline benchpress [barbell], incline bp",
+    "close-grip-bench-press": "closegrip bench [press] [barbell], closegrip benchpress, cgbp, closegrip bp, closegrip press, closegrip barbell press",
+    "dumbbell-bench-press": "dumbbell bench [press] [flat], dumbbell benchpress [flat], flat dumbbell press, dumbbell chest press, dumbbell bp, flat dumbbell",
     "incline-dumbbell-press": "incline dumbbell [press] [bench], incline dumbbell benchpress, incline dumbbell chest press",
     "dumbbell-floor-press": "dumbbell floor press, dumbbell floor, dumbbell floor bench press",
     "machine-chest-press": "machine chest press, chest press, machine bench [press]",
@@ -224,10 +224,10 @@ EXERCISES: Final[dict[str, str]] = {
     "pike-push-up": "pike pushup, pike",
     "dip": "dip [chest], tricep dip, bodyweight dip",
     "bench-dip": "bench dip, bench tricep dip",
-    "barbell-overhead-press": "ohp [barbell] [standing] [strict], overhead press [barbell] [standing] [strict], military press [barbell] [standing] [strict], barbell shoulder press [standing],"  # noqa: E501
+    "barbell-overhead-press": "ohp [barbell] [standing] [strict], overhead press [barbell] [standing] [strict], military press [barbell] [standing] [strict], barbell shoulder press [standing],"
     " strict press [barbell] [standing], standing barbell press, military, overhead barbell",
-    "seated-dumbbell-shoulder-press": "seated dumbbell shoulder press, seated dumbbell press, seated dumbbell ohp, seated dumbbell overhead press, seated dumbbell military press",  # noqa: E501
-    "dumbbell-shoulder-press": "dumbbell shoulder press [standing], dumbbell ohp [standing], dumbbell overhead press [standing], standing dumbbell press, dumbbell shoulder, dumbbell military press, dumbbell strict press",  # noqa: E501
+    "seated-dumbbell-shoulder-press": "seated dumbbell shoulder press, seated dumbbell press, seated dumbbell ohp, seated dumbbell overhead press, seated dumbbell military press",
+    "dumbbell-shoulder-press": "dumbbell shoulder press [standing], dumbbell ohp [standing], dumbbell overhead press [standing], standing dumbbell press, dumbbell shoulder, dumbbell military press, dumbbell strict press",
     "machine-shoulder-press": "machine shoulder press [seated], machine ohp, machine overhead press",
     "landmine-press": "landmine press [onearm] [shoulder], landmine",
     "push-press": "push press [barbell], pushpress [barbell], pp",
@@ -235,14 +235,14 @@ EXERCISES: Final[dict[str, str]] = {
     "pull-up": "pullup [bodyweight] [widegrip]",
     "chin-up": "chinup [bodyweight]",
     "neutral-grip-pull-up": "neutral pullup, neutral chinup, neutral pull, neutral",
-    "lat-pulldown": "pulldown, lat pulldown [cable] [machine] [widegrip], lat pull, widegrip pulldown, cable pulldown, machine pulldown",  # noqa: E501
+    "lat-pulldown": "pulldown, lat pulldown [cable] [machine] [widegrip], lat pull, widegrip pulldown, cable pulldown, machine pulldown",
     "close-grip-pulldown": "closegrip pulldown [lat] [cable], closegrip lat pull",
     "straight-arm-pulldown": "straightarm pulldown [cable] [lat], straightarm lat pull, straightarm pushdown",
     "barbell-row": "barbell row [bentover], bentover row, bor, bentover barbell",
     "pendlay-row": "pendlay row [barbell], pendlay",
     "t-bar-row": "tbar row [machine] [landmine], tbar, landmine row",
     "dumbbell-row": "dumbbell row [onearm] [bentover], onearm row, onearm dumbbell",
-    "chest-supported-row": "chestsupported row [dumbbell] [incline], chestsupported dumbbell, chestsupported, incline dumbbell row, chest dumbbell row",  # noqa: E501
+    "chest-supported-row": "chestsupported row [dumbbell] [incline], chestsupported dumbbell, chestsupported, incline dumbbell row, chest dumbbell row",
     "seated-cable-row": "seated cable row, cable row, seated row, seated cable, closegrip cable row, seated closegrip row",
     "machine-row": "machine row [seated]",
     "inverted-row": "inverted row, bodyweight row, inverted bodyweight row",
@@ -257,7 +257,7 @@ EXERCISES: Final[dict[str, str]] = {
     "bodyweight-squat": "bodyweight squat, air squat, bodyweight air squat",
     "hack-squat": "hack squat [machine], hack",
     "leg-press": "leg press [machine], seated leg press",
-    "bulgarian-split-squat": "bulgarian split squat [dumbbell], bulgarian [dumbbell], bulgarian split, bss [dumbbell], bulgarian squat [dumbbell], bulgarian lunge",  # noqa: E501
+    "bulgarian-split-squat": "bulgarian split squat [dumbbell], bulgarian [dumbbell], bulgarian split, bss [dumbbell], bulgarian squat [dumbbell], bulgarian lunge",
     "split-squat": "split squat [dumbbell]",
     "walking-lunge": "walking lunge [dumbbell]",
     "reverse-lunge": "reverse lunge [dumbbell]",
@@ -270,7 +270,7 @@ EXERCISES: Final[dict[str, str]] = {
     "deficit-deadlift": "deficit deadlift [conventional] [barbell], deficit pull",
     "romanian-deadlift": "romanian deadlift [barbell], rdl [barbell], romanian",
     "dumbbell-romanian-deadlift": "dumbbell romanian deadlift, dumbbell rdl, dumbbell romanian, dbrdl",
-    "single-leg-romanian-deadlift": "singleleg romanian deadlift [dumbbell] [kettlebell], singleleg rdl [dumbbell] [kettlebell], singleleg deadlift [dumbbell] [kettlebell], slrdl",  # noqa: E501
+    "single-leg-romanian-deadlift": "singleleg romanian deadlift [dumbbell] [kettlebell], singleleg rdl [dumbbell] [kettlebell], singleleg deadlift [dumbbell] [kettlebell], slrdl",
     "good-morning": "goodmorning [barbell]",
     "back-extension": "backext",
     "barbell-hip-thrust": "hip thrust [barbell], barbell thrust, glute thrust, thrust",
@@ -297,13 +297,13 @@ EXERCISES: Final[dict[str, str]] = {
     "cable-curl": "cable curl [bicep]",
     "reverse-curl": "reverse curl [ezbar] [barbell]",
     "triceps-pushdown": "pushdown [tricep] [cable], tricep pulldown [cable]",
-    "overhead-triceps-extension": "overhead tricep extension [cable] [dumbbell], overhead extension [cable] [dumbbell], overhead tricep [cable] [dumbbell], french press, tricep french press",  # noqa: E501
-    "lying-triceps-extension": "skullcrusher [ezbar] [barbell] [dumbbell], lying tricep extension [ezbar] [barbell] [dumbbell], lying extension",  # noqa: E501
+    "overhead-triceps-extension": "overhead tricep extension [cable] [dumbbell], overhead extension [cable] [dumbbell], overhead tricep [cable] [dumbbell], french press, tricep french press",
+    "lying-triceps-extension": "skullcrusher [ezbar] [barbell] [dumbbell], lying tricep extension [ezbar] [barbell] [dumbbell], lying extension",
     "dumbbell-kickback": "tricep kickback [dumbbell], dumbbell kickback",
     "lateral-raise": "lateral [dumbbell] [standing] [seated] [shoulder]",
     "cable-lateral-raise": "cable lateral [onearm]",
     "front-raise": "front raise [dumbbell] [shoulder] [standing]",
-    "rear-delt-fly": "rear fly [dumbbell] [shoulder], rear raise [dumbbell], reverse fly [dumbbell], rear [dumbbell], bentover lateral, rear lateral",  # noqa: E501
+    "rear-delt-fly": "rear fly [dumbbell] [shoulder], rear raise [dumbbell], reverse fly [dumbbell], rear [dumbbell], bentover lateral, rear lateral",
     "rear-delt-machine": "rear machine [fly], rear pecdeck, reverse pecdeck, reverse machine fly",
     "upright-row": "upright row [barbell] [cable] [ezbar], upright",
     "dumbbell-fly": "dumbbell fly [chest] [flat]",
@@ -336,7 +336,7 @@ EXERCISES: Final[dict[str, str]] = {
 FAMILIES: Final[tuple[tuple[str, str], ...]] = (
     (
         "press",
-        "barbell-bench-press incline-barbell-bench-press close-grip-bench-press dumbbell-bench-press incline-dumbbell-press dumbbell-floor-press machine-chest-press"  # noqa: E501
+        "barbell-bench-press incline-barbell-bench-press close-grip-bench-press dumbbell-bench-press incline-dumbbell-press dumbbell-floor-press machine-chest-press"
         " barbell-overhead-press seated-dumbbell-shoulder-press dumbbell-shoulder-press machine-shoulder-press landmine-press push-press leg-press",
     ),
     (
@@ -388,14 +388,14 @@ FAMILIES: Final[tuple[tuple[str, str], ...]] = (
 LACKING: Final[str] = (
     "ropes, "
     "odd press, odd bench, odd bench press, odd row, odd dumbbell row, odd curl, odd dumbbell curl, odd hammer curl, odd squat, odd deadlift, odd snatch, odd clean, odd raise, odd shoulder press, odd extension, odd pushup, odd pullup, odd dip, odd pulldown, odd shrug, odd lunge, odd swing, odd pullover, odd power clean, odd romanian deadlift, odd rdl, "
-    "decline bench [press] [barbell], decline press [dumbbell], decline dumbbell press, decline, smith bench [press], smith squat, smith press, smith row,"  # noqa: E501
+    "decline bench [press] [barbell], decline press [dumbbell], decline dumbbell press, decline, smith bench [press], smith squat, smith press, smith row,"
     " zercher squat, zercher, ssb squat, ssb, belt squat, sissy squat, cossack squat, cossack, arnold press, arnold, seal row,"
     " spider curl, drag curl, curtsy lunge, lateralmove, stifflegged deadlift, sldl, rack pull, pin press, pin squat,"
-    " jump squat, box jump, muscleup, getup, mountain, clean jerk, jerk, push jerk, split jerk, power jerk, viking press, jefferson curl,"  # noqa: E501
-    " meadows row, svend press, wallball, sled push, sled, tibialis raise, copenhagen plank, copenhagen, birddog, overheadsquat, guillotine press,"  # noqa: E501
-    " glutepull, windmill, halo, landmine squat, walking plank, barbell floor press, incline bench row, cable pullover, cable pullup,"  # noqa: E501
+    " jump squat, box jump, muscleup, getup, mountain, clean jerk, jerk, push jerk, split jerk, power jerk, viking press, jefferson curl,"
+    " meadows row, svend press, wallball, sled push, sled, tibialis raise, copenhagen plank, copenhagen, birddog, overheadsquat, guillotine press,"
+    " glutepull, windmill, halo, landmine squat, walking plank, barbell floor press, incline bench row, cable pullover, cable pullup,"
     " front rack lunge, overhead lunge, front lunge, overhead carry, front carry, singleleg press,"
-    " kettlebell snatch, kettlebell clean, kettlebell press, dumbbell snatch, dumbbell clean, clean press, leg press calf raise, sumo squat, split squat jump,"  # noqa: E501
+    " kettlebell snatch, kettlebell clean, kettlebell press, dumbbell snatch, dumbbell clean, clean press, leg press calf raise, sumo squat, split squat jump,"
     " kettlebell row, hang snatch, snatch deadlift, incline fly, decline fly, incline dumbbell fly, incline cable fly, landmine row onearm,"
     " singleleg hip thrust, singleleg glute bridge"
 )
