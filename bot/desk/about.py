@@ -9,7 +9,7 @@ from bot.desk import about_changes, about_data, lifter
 from bot.desk.lifter import Said
 from bot.desk.oneself import Oneself
 from bot.desk.rooms import Case
-from bot.store import about, people
+from bot.store import about, books, people
 from bot.store.people import Chat, Person
 from core.flow.phrases import phrase_of
 from core.join.answers import pressed_answer, read_answer
@@ -93,6 +93,8 @@ def _typed(me: Oneself, stand: Stand | None, said: Said) -> bool:
     if any(isinstance(act, Alarm) for act in reading.acts):
         return False  # nothing outranks an alarm
     wish = wish or _labelled(me, stand.open, said.text)
+    if wish is None and books.is_asked(me.conn, me.who.id):
+        return False  # a question about sets was put later, and is what people answer first
     if wish is None and phrase_of(said.text) not in _NO_ANSWERS:
         wish = read_answer(stand.open, said.text, me.around(busy=bool(reading.acts)))
     if wish is not None:

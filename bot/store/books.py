@@ -68,6 +68,11 @@ def _targets(conn: Connection, who: int, today: date) -> dict[str, Target]:
     return {exercise: target_of(body) for exercise, body in latest.items() if body}
 
 
+def is_asked(conn: Connection, who: int) -> bool:
+    """Whether a question about what the lifter wrote is open."""
+    return conn.execute(select(pending.c.person).where(pending.c.person == who)).one_or_none() is not None
+
+
 def _pending(conn: Connection, who: int) -> Pending | None:
     row = conn.execute(select(pending).where(pending.c.person == who)).one_or_none()
     return Pending(ask_of(row.body), row.message, row.at, row.text, row.said) if row else None
