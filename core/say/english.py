@@ -113,7 +113,7 @@ ENGLISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "note": "Your coach says: {note}",
     "note.of": "{coach} says: {note}",
     "time.again": "{exercise} next time: {what}.",
-    "time.stop": "{exercise} waits next time, as long as it aches.",
+    "time.stop": "{exercise} waits next time.",
     "why": "Why: {text}",
     "careful": "{text}",
     "step.form": "A step: every rep clean.",
