@@ -194,7 +194,7 @@ def _spend(s: Stream, told: Told) -> None:
         s.use(i for i in (told.said or (told.first, told.last)) if not s.all[i].has(*_REPORTING))
 
 
-_REPORTING: Final = ("X", "LOADQ", "REPQ", "SETQ", "ERASE", "EX", "SETS", "REPS")
+_REPORTING: Final = ("X", "LOADQ", "REPQ", "SETQ", "ERASE", "EX", "SETS", "REPS", "BODY", "PERLIMB", "EACH", "LOADWORD")
 """Lexemes of a set, which no sign takes away."""
 
 
@@ -207,7 +207,9 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
         inside = range(start, i)
         reports = any(s.is_(j, "X", "ERASE", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside) or (
             any(s.is_(j, "EX") for j in inside)
-            and any(s.is_(j, "NUM", "DUR", "SKIP") and not (j + 1 < i and s.all[j + 1].has("PART", "LIMB")) for j in inside)
+            and any(
+                s.is_(j, "NUM", "DUR", "SKIP") and not (j + 1 < i and s.all[j + 1].has("PART", "LIMB")) for j in inside
+            )
         )
         if not reports and not (
             i <= at
@@ -278,7 +280,10 @@ def _signs(s: Stream, first: int, last: int) -> list[Told]:
                 loose = sign == "injury" and any(s.all[i].text in _LOOSE_INJURY for i in found)
                 out.append(Told(f"{sign}?" if loose else sign, *found))
     out.extend(_joined_pains(s, spots))
-    numb = [*(i for i in spots.get("NERVESIGN", []) if s.all[i].text not in _SHOOTING), *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve")]
+    numb = [
+        *(i for i in spots.get("NERVESIGN", []) if s.all[i].text not in _SHOOTING),
+        *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve"),
+    ]
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
     if saddle is not None:
         out.append(Told("bladder", *saddle))
