@@ -11,7 +11,7 @@ from core.read.attach import attach
 from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
 from core.read.flow import FLOWING, Flow, Flowed, one_of
-from core.read.grammar import Grammar
+from core.read.grammar import parse
 from core.read.groups import Parsed
 from core.read.lexemes import mark
 from core.read.loads import PLATES_ONLY, is_barbell
@@ -146,7 +146,7 @@ class Message:
         atoms = [
             atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last, sided=sided, barred=barred)
         ]
-        parsed = Grammar(atoms, named=stretch.mention is not None).parse()
+        parsed = parse(atoms, named=stretch.mention is not None)
         held = any(one in EXERCISES and EXERCISES[one].pattern in ("hold", "carry") for one in ids)
         prune(self.stream, stretch, parsed, held=held)
         return parsed

@@ -1,0 +1,106 @@
+"""Where the set grammar stands in its atoms, what it has made so far, and what waits for a home."""
+
+from dataclasses import dataclass, field
+from typing import Final
+
+from core.read.atoms import Atom, LoadSaid
+from core.read.corrections import corrected
+from core.read.groups import Group, Parsed, Rep
+
+MOST_SETS: Final = 20.0
+"""More sets than this in one message are not counted out by a number (common practice, no source)."""
+COUNTS: Final = ("N", "R", "H", "D")
+"""Kinds of atoms that count: bare numbers, repetitions, holds, distances."""
+
+
+@dataclass(slots=True)
+class Cursor:
+    """``a`` the atoms, ``i`` the place, ``named`` whether the stretch names its exercise. ``pending`` is a load said
+    before its counts, ``sets`` a count of sets said before them; the rest are marks set by words on the way."""
+
+    a: list[Atom]
+    named: bool
+    i: int = 0
+    out: Parsed = field(default_factory=lambda: Parsed([], []))
+    pending: LoadSaid | None = None
+    pending_at: int = 0
+    sets: float | None = None
+    apart: bool = False
+    line: bool = False
+    near_last: bool = False
+    near_all: bool = False
+    drop: bool = False
+    working: bool = False
+    gap: str = ""
+    side: str | None = None
+    parted: bool = False
+    amending: bool = False
+    amending_nth: int | None = None
+    new_line: bool = False
+
+    def kind(self, i: int) -> str:
+        return self.a[i].kind if i < len(self.a) else ""
+
+    def take(self) -> LoadSaid | None:
+        said, self.pending = self.pending, None
+        return said
+
+    def start(self, atom: Atom) -> Group:
+        group = Group(atom.first, atom.last, load=self.take())
+        if group.load is not None:
+            group.first = min(group.first, self.pending_at)
+        group.sets, self.sets = self.sets, None
+        group.drop, self.drop = self.drop, False
+        group.working, self.working = self.working, False
+        group.parted, self.parted = self.parted, False
+        group.arrow = self.gap == "ARROW"
+        self.new_line = False
+        return group
+
+    def close(self, group: Group) -> None:
+        if self.amending and self.out.groups:
+            corrected(self.out.groups, self.amending_nth, group)
+        else:
+            self.out.groups.append(group)
+        self.amending, self.amending_nth = False, None
+        self.apart = self.line = self.near_last = self.near_all = False
+        self.gap = ""
+
+    def append(self, group: Group, atom: Atom) -> None:
+        rep = Rep(atom.value, "R" if atom.kind == "N" else atom.kind, self.side, plural=atom.plural)
+        rep.explicit = atom.kind == "R"
+        self.side = None
+        group.most_later = max(group.most_later, rep.n) if group.reps else 0.0
+        group.most = max(group.most, rep.n)
+        group.kinds.add(rep.kind)
+        group.reps.append(rep)
+        group.explicit = group.explicit or atom.kind == "R"
+        group.last = max(group.last, atom.last)
+        while (
+            self.kind(self.i) == "PLUS"
+            and self.kind(self.i + 1) in ("N", "R")
+            and (self.kind(self.i + 2) not in ("X", "FOR") and rep.n > self.a[self.i + 1].value)
+        ):
+            rep.parts.append(self.a[self.i + 1].value)
+            group.last = self.a[self.i + 1].last
+            self.i += 2
+        if rep.side is None and self._trailing_side():
+            rep.side = self.a[self.i].text.lower()
+            group.last = self.a[self.i].last
+            self.i += 1
+
+    def _trailing_side(self) -> bool:
+        """Whether the side right here belongs to the count before it: 8 left 9 right, but not 14s left 8 right 7."""
+        j = self.i
+        if self.kind(j) != "SIDE" or self.a[j].text not in ("LEFT", "RIGHT"):
+            return False
+        ends = "SIDE"
+        while True:
+            step = j + 1
+            while self.kind(step) == "SEP" and self.a[step].text in ("COMMA", "SLASH", "AND", "THEN", "DASH"):
+                step += 1
+            kind = self.kind(step)
+            if kind not in ("SIDE", *COUNTS) or (kind == "SIDE") == (ends == "SIDE"):
+                break
+            ends, j = kind if kind == "SIDE" else "count", step
+        return ends == "SIDE"
