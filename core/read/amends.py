@@ -11,12 +11,13 @@ from core.evidence.exercises import EXERCISES
 from core.model.acts import Amend, Erase, SetAct, Which
 from core.model.quantities import POUND_KG, Load, from_kg, to_kg
 from core.model.reading import Setting
-from core.read.atoms import Atom, Atomiser, LoadSaid
+from core.read.atoms import Atom, LoadSaid
 from core.read.flow import one_of
+from core.read.forming import Atomiser
 from core.read.loads import moved
-from core.read.modifiers import Remark
 from core.read.moods import clauses
 from core.read.names import Mention
+from core.read.remark import Remark
 from core.read.stream import Clause, Stream
 
 STRONG: Final = frozenset({
@@ -158,7 +159,7 @@ class Amender:
         for clause in self._joined():
             if clause.asked or clause.first in self._undone:
                 continue
-            found = self._clause(clause, bool(out))
+            found = self._clause(clause)
             if found:
                 out.extend(found)
                 self._s.use(range(clause.first, clause.last))
@@ -211,7 +212,7 @@ class Amender:
             for i in range(clause.first, clause.last)
         )
 
-    def _clause(self, clause: Clause, follows: bool) -> list[Corrected]:
+    def _clause(self, clause: Clause) -> list[Corrected]:
         s = self._s
         inside = range(clause.first, clause.last)
         numbers = _set_numbers(s, clause)

@@ -11,7 +11,7 @@ from core.evidence.exercises import Exercise
 from core.model.acts import SetAct
 from core.model.quantities import Range
 from core.read.groups import Parsed, Placed
-from core.read.modifiers import Remark
+from core.read.remark import Remark
 from core.read.settle import effort_behind
 
 Sets = list[list[SetAct]]
@@ -37,7 +37,7 @@ def attach(parsed: Parsed, sets: Sets, row: Exercise) -> list[SetAct]:
         elif placed.remark.what == "partials":
             _partials(placed, sets)
         else:
-            _remark(parsed, placed, sets)
+            _remark(placed, sets)
     _sides(parsed, sets, row)
     _drops(parsed, sets)
     return [replace(act, failed=True, rir=0.0) if act.reps == 0 else act for group in sets for act in group]
@@ -48,7 +48,7 @@ def _home(sets: Sets, after: int) -> int:
     return min(max(after, 0), len(sets) - 1)
 
 
-def _remark(parsed: Parsed, placed: Placed, sets: Sets) -> None:
+def _remark(placed: Placed, sets: Sets) -> None:
     if not sets:
         return
     remark, home = placed.remark, _home(sets, placed.after)

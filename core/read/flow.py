@@ -249,7 +249,7 @@ class Flow:
                 self._add(Skip(exercise, s.span(at, i)), i if i != after[0] else at, i, unsure)
             return True
         if s.all[at].text.startswith("skip"):
-            before = self._told_off(clause, at)
+            before = self._told_off(at)
             if before is not None:
                 self._add(Skip(self._exercise(before), s.span(before, at)), before, at)
                 return True
@@ -265,7 +265,7 @@ class Flow:
         """Whether only small words follow the name: 'no curls today', not 'no bench at home'."""
         return not any(self._s.all[k].has("WORD", "AT", "CHAT") for k in range(i + 1, clause.last))
 
-    def _told_off(self, clause: Clause, at: int) -> int | None:
+    def _told_off(self, at: int) -> int | None:
         """'leg extensions are out, skipping': the name stands before, and nothing is counted."""
         s = self._s
         i = at - 1

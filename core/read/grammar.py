@@ -10,7 +10,7 @@ from core.read.counting import count_of_sets, counts, leading_times
 from core.read.cursor import COUNTS, Cursor
 from core.read.groups import Group, Parsed, Placed
 from core.read.linking import behind_link, linked
-from core.read.modifiers import Remark
+from core.read.remark import Remark
 from core.read.sameness import as_before, told_just_now
 
 

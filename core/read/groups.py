@@ -7,7 +7,7 @@ an effort) is decided in settle.py with the setting.
 from dataclasses import dataclass, field, replace
 
 from core.read.atoms import LoadSaid
-from core.read.modifiers import Remark
+from core.read.remark import Remark
 
 
 @dataclass(slots=True)

@@ -25,7 +25,7 @@ def linked(c: Cursor) -> None:
         links.append(c.a[j])
         parts.append(c.a[k])
         j = k + 1
-        if _lists_by_times(c, parts, links) and c.kind(j) == "SEP" and c.kind(j + 1) == "X":
+        if _lists_by_times(parts, links) and c.kind(j) == "SEP" and c.kind(j + 1) == "X":
             j += 1
     c.i = j
     if (
@@ -45,7 +45,7 @@ def linked(c: Cursor) -> None:
             parts[0].first,
         )
         return
-    roles(group, parts, [link.kind for link in links], listed=_lists_by_times(c, parts, links))
+    roles(group, parts, [link.kind for link in links], listed=_lists_by_times(parts, links))
     if parts[-1].kind == "S" and len(parts) == 2 and parts[0].kind in ("N", "L"):
         _sets_then_counts(c, group, parts[0])
     elif group.reps:
@@ -66,7 +66,7 @@ def _sets_then_counts(c: Cursor, group: Group, first: Atom) -> None:
         group.last = max(group.last, c.a[j].last)
 
 
-def _lists_by_times(c: Cursor, parts: list[Atom], links: list[Atom]) -> bool:
+def _lists_by_times(parts: list[Atom], links: list[Atom]) -> bool:
     """80kg x12 x12 x10: each x stands at its own count, so these are counts and not sets."""
     if len(parts) < 3 or any(part.kind not in ("N", "R") for part in parts[1:]):
         return False

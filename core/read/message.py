@@ -1,23 +1,26 @@
 """One message taken through every step, and its acts put in order. The only module here that knows all the others."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from core.evidence.exercises import EXERCISES
 from core.model.acts import Act, AsPlanned, Begin, Finish, Next, SetAct, Skip, Span, Swap
 from core.model.reading import About, Ask, Option, Reading, Setting
 from core.read.amends import Amender, erasures
-from core.read.atoms import Atomiser
 from core.read.attach import attach
 from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
 from core.read.flow import FLOWING, Flow, Flowed, one_of
+from core.read.forming import Atomiser
 from core.read.grammar import parse
 from core.read.groups import Parsed
+from core.read.labels import label
 from core.read.lexemes import mark
 from core.read.loads import PLATES_ONLY, is_barbell
-from core.read.modifiers import Remark, remarks
+from core.read.modifiers import remarks
 from core.read.moods import mark_undone
 from core.read.names import Mention
+from core.read.remark import Remark
 from core.read.settle import Doubt, Settler
 from core.read.stream import Stream
 from core.read.stretches import Stretch, stretches
@@ -71,7 +74,6 @@ class Message:
         self._acts: list[tuple[int, int, Act]] = []
         self._doubts: list[tuple[int, Doubt, str | None]] = []
         self._order: dict[str, int] = {}
-        self._spent: set[int] = set()
 
     def reading(self) -> Reading:
         """The acts, the question, the leftovers."""
@@ -229,12 +231,12 @@ class Message:
         if len(named) != 1:
             doubt = Doubt("exercise")
             for one in named[:MOST_OPTIONS]:
-                acts = self._read_as(one, parsed, spans, start)
+                acts = self._read_as(one, parsed, spans)
                 if not isinstance(acts, Doubt):
                     doubt.readings.append((EXERCISES[one].name, acts))
             self._doubts.append((start, doubt, None))
             return
-        acts = self._read_as(named[0], parsed, spans, start)
+        acts = self._read_as(named[0], parsed, spans)
         if isinstance(acts, Doubt):
             self._doubts.append((start, acts, named[0]))
             return
@@ -243,14 +245,15 @@ class Message:
         for act in acts:
             self._keep(began, act, order=order)
 
-    def _read_as(self, exercise: str, parsed: Parsed, spans: Spans, start: int) -> list[SetAct] | Doubt:
+    def _read_as(self, exercise: str, parsed: Parsed, spans: Spans) -> list[SetAct] | Doubt:
         copy = parsed.copy()
         settled = Settler(copy, exercise, self._setting).settle()
         if settled.doubt is not None:
-            settled.doubt.readings = [
-                (label, self._finished(exercise, acts, copy, spans)) for label, acts in settled.doubt.readings
+            done = [
+                (told, self._finished(exercise, [act for act in acts if isinstance(act, SetAct)], copy, spans))
+                for told, acts in settled.doubt.readings
             ]
-            return settled.doubt
+            return Doubt(settled.doubt.about, [(told, acts) for told, acts in done])
         tagged = [
             [replace(act, span=self._span(copy, n), day=day_at(spans, copy.groups[n].first)) for act in acts]
             for n, acts in enumerate(settled.sets)
@@ -274,31 +277,24 @@ class Message:
 
     def _joined(self) -> Reading:
         acts = tuple(act for _, _, act in sorted(self._acts, key=lambda kept: kept[:2]))
-        ask = self._ask(acts)
-        return Reading(acts, ask, self._leftovers(acts, ask))
+        ask = self._ask()
+        return Reading(acts, ask, self._leftovers(acts))
 
-    def _ask(self, acts: tuple[Act, ...]) -> Ask | None:
+    def _ask(self) -> Ask | None:
         if not self._doubts:
             return None
         rank: dict[About, int] = {"exercise": 0, "numbers": 1, "load": 2, "reps": 3, "meaning": 4}
-        _, doubt, exercise = min(self._doubts, key=lambda found: (rank[found[1].about], found[0]))
-        del acts
+        _, doubt, _ = min(self._doubts, key=lambda found: (rank[found[1].about], found[0]))
         options = tuple(
-            Option(label or self._label(tuple(sets)), tuple(sets))
-            for label, sets in doubt.readings[:MOST_OPTIONS]
-            if sets
+            Option(told or self._label(sets), tuple(sets)) for told, sets in doubt.readings[:MOST_OPTIONS] if sets
         )
-        del exercise
         return Ask(doubt.about, options)
 
-    def _label(self, sets: tuple[SetAct, ...]) -> str:
+    def _label(self, acts: Sequence[Act]) -> str:
         """What an answer would record, in figures: 3 x 8, 60 kg."""
-        from core.read.labels import label
+        return label(tuple(act for act in acts if isinstance(act, SetAct)), self._setting.unit)
 
-        return label(sets, self._setting.unit)
-
-    def _leftovers(self, acts: tuple[Act, ...], ask: Ask | None) -> tuple[Span, ...]:
-        del ask
+    def _leftovers(self, acts: tuple[Act, ...]) -> tuple[Span, ...]:
         spans = [act.span for act in acts if act.span is not None]
         out: list[Span] = []
         for lexeme in self.stream.all:

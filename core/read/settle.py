@@ -13,7 +13,7 @@ from core.evidence.plausible import BOUNDS
 from core.model.acts import Act, SetAct
 from core.model.quantities import from_kg
 from core.model.reading import About, Setting
-from core.read.atoms import LoadSaid
+from core.read.atoms import LoadSaid, LoadWay
 from core.read.groups import Group, Parsed, Rep
 from core.read.loads import Known, is_barbell, known_load, moved, outside, plausible, unsaid, usual_kg
 
@@ -121,7 +121,8 @@ class Settler:
                 if rep.kind == "R":
                     rep.kind = "H"
             if group.lead_plural and group.lead is not None and len(group.reps) == 1:
-                group.sets, group.lead, group.reps[0].n = group.reps[0].n, None, group.lead
+                lead, group.lead = group.lead, None
+                group.sets, group.reps[0].n = group.reps[0].n, lead
             said = group.load
             if said is not None and said.plural and said.number is not None and not said.in_kg:
                 group.load = None
@@ -232,7 +233,7 @@ class Settler:
 
     def _first_is_load(self, group: Group) -> None:
         first = group.reps.pop(0)
-        way = "assist" if self._parsed.assisted and not self._outside else "plain"
+        way: LoadWay = "assist" if self._parsed.assisted and not self._outside else "plain"
         group.load = LoadSaid(way, first.n, plural=first.plural)
         group.gaps = group.gaps[1:]
         if not group.reps and group.sets is not None:
@@ -321,7 +322,7 @@ class Settler:
             if behind <= 10:
                 return
         if not known:
-            way = "assist" if self._parsed.assisted and not self._outside else "plain"
+            way: LoadWay = "assist" if self._parsed.assisted and not self._outside else "plain"
             group.load = LoadSaid(way, behind)
         group.behind = None
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from core.model.acts import Span
-from core.read.lexemes import Lexeme
+from core.read.lexeme import Lexeme
 
 
 @dataclass(slots=True)

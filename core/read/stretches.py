@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 from typing import Final
 
-from core.read.lexemes import Lexeme
+from core.read.lexeme import Lexeme
 from core.read.names import Mention
 from core.read.stream import Stream
 

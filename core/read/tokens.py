@@ -131,7 +131,7 @@ def split_list(run: str, mark: str, start: int, glued: bool, end: int) -> list[T
     at = start
     for part in run.split(mark):
         if out:
-            out.append(Token("mark", mark, 0.0, at, min(at + 1, end), True))
+            out.append(Token("mark", mark, 0.0, at, min(at + 1, end), glued=True))
             at += 1
         for piece in part.split("."):
             if piece and part.count(".") > 1:

@@ -1,0 +1,96 @@
+"""How hard: RPE, repetitions in reserve, what is left in the tank, to failure."""
+
+from core.read.remark import MOST_RESERVE, Found, Remark, range_middle
+from core.read.stream import Stream
+
+
+def effort_word(s: Stream, i: int) -> Found:
+    scale = "RPE" if s.is_(i, "RPE") else "RIR"
+    j = s.skip(i + 1, "ABOUT", "OF", "COLON", "AT", "BE", "FEEL", "DASH", "ALL", "IN", "OPEN")
+    spread = range_middle(s, j)
+    first = i - 1 if s.is_(i - 1, "AT", "FEEL") else i
+    if spread is None or spread[0] > MOST_RESERVE:
+        return _effort_before(s, i, scale)
+    value, end = spread
+    if s.is_(end + 1, "SLASH") and s.num(end + 2) == MOST_RESERVE:
+        return Remark("rir", _reserve(scale, value), first, end + 2)
+    each = [value]
+    if end == j:
+        while True:
+            k = s.skip(end + 1, "COMMA", "SLASH", "AND", "THEN", "DASH", "ARROW")
+            extra = s.num(k)
+            lone = extra is not None and not s.all[k].has("SETQ", "REPQ", "LOADQ", "TIMESQ") and not s.all[k].plural
+            if (
+                not lone
+                or extra is None
+                or extra > MOST_RESERVE
+                or s.is_(k + 1, "X", "FOR", "AT", "RIR", "RPE", "TANK")
+            ):
+                break
+            if scale == "RPE" and extra < 5:
+                break
+            each.append(extra)
+            end = k
+    if len(each) > 1:
+        return Remark("rir", None, first, end, each=tuple(_reserve(scale, one) for one in each))
+    return Remark("rir", _reserve(scale, value), first, end)
+
+
+def at_spread(s: Stream, i: int) -> Found:
+    """@7-8: a spread behind an at-sign can only be an effort."""
+    spread = range_middle(s, i + 1)
+    if spread is None or spread[1] != i + 3 or not 5 <= spread[0] <= MOST_RESERVE or s.is_(i + 4, "DASH", "X"):
+        return None
+    return Remark("rir", MOST_RESERVE - spread[0], i, i + 3)
+
+
+def _effort_before(s: Stream, i: int, scale: str) -> Found:
+    """2 rir, 1-2 rir, 8 rpe: the number stands before its word."""
+    for back in (3, 1):
+        spread = range_middle(s, i - back)
+        if spread is not None and spread[1] == i - 1 and spread[0] <= MOST_RESERVE:
+            first = i - back
+            if s.is_(first - 1, "AT"):
+                first -= 1
+            elif s.is_(first - 1, "X", "FOR") and not s.is_(first - 2, "RPE", "RIR"):
+                return None
+            return Remark("rir", _reserve(scale, spread[0]), first, i)
+    return None
+
+
+def _reserve(scale: str, value: float) -> float:
+    return MOST_RESERVE - value if scale == "RPE" else value
+
+
+def tank(s: Stream, i: int) -> Found:
+    """Repetitions left: 2 in the tank, 1-2 left, had one more in me, could've done 2 more."""
+    first = i
+    if s.is_(i, "COULDHAVE"):
+        i = s.skip(i + 1, "ABOUT", "SAME", "ARTICLE", "COULDHAVE", "LEFT")
+        spread = range_middle(s, i)
+        if spread is None or spread[0] > MOST_RESERVE:
+            return None
+        j = s.skip(spread[1] + 1, "MORE", "TANK", "IN", "REPS", "OF")
+        if j == spread[1] + 1 and not s.is_(first + 1, "SAME"):
+            return None
+        return Remark("rir", spread[0], first, j - 1)
+    spread = range_middle(s, i)
+    if spread is None or spread[0] > MOST_RESERVE:
+        return None
+    j = s.skip(spread[1] + 1, "ABOUT", "MORE", "OF", "FILLER", "REPS")
+    if not s.is_(j, "TANK") or (s.is_(j, "LEFT") and _sided(s, j, spread[0])):
+        return None
+    while s.is_(first - 1, "WITH", "ABOUT", "ARTICLE", "COULDHAVE"):
+        first -= 1
+    return Remark("rir", spread[0], first, j)
+
+
+def _sided(s: Stream, i: int, value: float) -> bool:
+    """Whether 'left' at ``i`` is the side and not what is left."""
+    if value > 5:
+        return True
+    return any(("RIGHT" in lexeme.k and lexeme.text != "right") or lexeme.text == "right" for lexeme in s.all[i:])
+
+
+def zero_reserve(s: Stream, i: int) -> Found:
+    return Remark("rir", 0.0, i, i)

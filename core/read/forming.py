@@ -1,0 +1,114 @@
+"""Free lexemes into the atoms of the set grammar.
+
+Knows how things are said, not on which exercise; settle.py turns a load as said into one moved.
+"""
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Final
+
+from core.read.atoms import INLINE, Atom, LoadSaid
+from core.read.changes import moved_by, signed
+from core.read.loads_said import assist_said, band_said, bar_said, body_said, plate_said
+from core.read.quantities import quantity
+from core.read.remark import Remark
+from core.read.stream import Stream
+
+_LINKS: Final[dict[str, str]] = {
+    "X": "X", "FOR": "FOR", "AT": "AT", "WITH": "AT", "ON": "AT", "OF": "OF", "COMMA": "SEP", "SLASH": "SEP", "AND": "SEP",
+    "THEN": "SEP", "NL": "SEP", "STOP": "SEP", "COLON": "SEP", "ARROW": "SEP", "DASH": "SEP", "PLUS": "PLUS",
+    "BUT": "SEP", "BULLET": "SEP", "OR": "W",
+}  # fmt: skip
+
+
+class Atomiser:
+    """Walks a stretch of the stream and forms atoms."""
+
+    __slots__ = ("_remarks", "_s")
+
+    def __init__(self, s: Stream, remarks: list[Remark]) -> None:
+        self._s = s
+        self._remarks = {remark.first: remark for remark in remarks}
+
+    def atoms(self, first: int, last: int, *, sided: bool = False, barred: bool = False) -> list[Atom]:
+        """Atoms of the lexemes from ``first`` up to but without ``last``. ``sided``: done one side at a time, so that
+        'a side' counts repetitions."""
+        self._s.sided, self._s.barred = sided, barred
+        out: list[Atom] = []
+        i = first
+        while i < last:
+            remark = self._remarks.get(i)
+            if remark is not None:
+                out.append(Atom("M", remark.first, remark.last, remark=remark))
+                i = remark.last + 1
+            elif i in self._s.used:
+                i += 1
+            else:
+                atom = self._atom(i, last, out)
+                if atom is not None:
+                    out.append(atom)
+                    i = atom.last + 1
+                else:
+                    i += 1
+        return out
+
+    def _counted_next(self, i: int) -> bool:
+        """Whether a count or a load comes right behind a small word."""
+        j = self._s.skip(i + 1, "ARTICLE", "ABOUT", "FILLER")
+        return self._s.is_(j, "NUM", "LOADQ", "PLATE", "EMPTYBAR", "BAND", "COLOUR", "BODY", "IMPL")
+
+    def _atom(self, i: int, last: int, before: list[Atom]) -> Atom | None:
+        if self._s.all[i].kinds.isdisjoint(_FORMING):
+            return Atom("W", i, i, text=self._s.all[i].text) if "WORD" in self._s.all[i].k else None
+        for recognise in _FORMERS:
+            atom = recognise(self._s, i, before)
+            if atom is not None and atom.last < last:
+                return replace(atom, text="paren") if atom.kind == "L" and self._s.is_(i - 1, "OPEN") else atom
+        lexeme = self._s.all[i]
+        if lexeme.mention is not None:
+            return None
+        for kind, link in _LINKS.items():
+            if kind in lexeme.k:
+                if kind in ("ON", "WITH") and not self._counted_next(i):
+                    return None
+                strong = kind in ("NL", "STOP", "THEN", "BUT")
+                apart = link == "X" and not lexeme.glued and i + 1 < len(self._s) and self._s.all[i + 1].glued
+                return Atom(link, i, i, text="x" if apart else kind, strong=strong)
+        if lexeme.has("ARTICLE", "FILLER", "ABOUT", "BE", "IN", "TO", "FEEL", "IMPL", "LOADWORD", "OPEN", "CLOSE"):
+            return None
+        return Atom("W", i, i, text=lexeme.text) if "WORD" in lexeme.k else None
+
+
+_PLAIN_ATOMS: Final[tuple[tuple[str, str], ...]] = (
+    ("SAME", "SAME"), ("SAMEREPS", "SAMEREPS"), ("DROP", "DROP"), ("WEIGHTED", "WEIGHTED"), ("HOLDWORD", "HOLDWORD"),
+    ("PERLIMB", "SIDE"), ("PERSIDE", "SIDE"), ("EACH", "SIDE"), ("LEFT", "SIDE"), ("RIGHT", "SIDE"), ("LAST", "LAST"),
+    ("WORKING", "WORKING"), ("ALL", "ALL"), ("UNILAT", "UNI"),
+)  # fmt: skip
+
+
+def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    del before
+    if s.is_(i, "SAMELOAD"):
+        return Atom("L", i, i, load=LoadSaid("same"))
+    if s.is_(i, "PLANLOAD"):
+        return Atom("L", i, i, load=LoadSaid("plan"))
+    if s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or (s.is_(i + 1, "NUM") and s.all[i + 1].text == "one")):
+        return Atom("NTH", i, i + 1, s.all[i].num("ORD"))
+    if s.is_(i, "AMEND") and s.all[i].text in INLINE and not s.is_(i, "NUM"):
+        return Atom("AMEND", i, i, text=s.all[i].text)
+    if s.is_(i, "NOTWORD") and s.is_(i + 1, "NUM", "LOADQ") and s.all[i].text != "no":
+        return Atom("NOT", i, i)
+    for kind, atom in _PLAIN_ATOMS:
+        if s.is_(i, kind):
+            return Atom(atom, i, i, text=s.all[i].text if kind == "SAME" else kind)
+    return None
+
+
+_FORMERS: Final[tuple[Callable[[Stream, int, list[Atom]], Atom | None], ...]] = (
+    signed, quantity, plate_said, bar_said, band_said, assist_said, body_said, moved_by, _worded,
+)  # fmt: skip
+_FORMING: Final = frozenset({
+    *_LINKS, *(kind for kind, _ in _PLAIN_ATOMS), "NUM", "LOADQ", "DUR", "DIST", "REPN", "SETN", "PLATE", "EMPTYBAR", "COLOUR", "BAND",
+    "BANDHELP", "ASSIST", "BODY", "UP", "DOWN", "UPTO", "SAMELOAD", "PLANLOAD", "ORD", "AMEND", "NOTWORD",
+})  # fmt: skip
+"""Kinds that can start an atom; most words of a message have none."""

@@ -1,0 +1,163 @@
+"""Loads as people say them: plates, the bar, bands, body weight with something hung on, a hand, a side."""
+
+from dataclasses import replace
+from typing import Final
+
+from core.read.atoms import Atom, LoadSaid, LoadWay
+from core.read.changes import changed
+from core.read.stream import Stream
+
+MOST_PLATES: Final = 9
+"""More plates than this on one side are not counted; a larger number is the plate's own weight (no source)."""
+_TAILS: Final[tuple[tuple[str, LoadWay], ...]] = (
+    ("PERHAND", "per_hand"), ("BOTHHANDS", "one"), ("TOTAL", "total"), ("HUNG", "added"), ("BANDHELP", "assist"),
+    ("ASSIST", "assist"),
+)  # fmt: skip
+
+
+def load_said(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Atom]) -> Atom | None:
+    """A number with what makes it a load: a unit before this, or a hand, a side, a vest, plates behind it."""
+    lexeme = s.all[i]
+    if in_kg:
+        change = changed(s, i, i + 1, lexeme)
+        if change is not None:
+            return change
+    elif s.is_(i + 1, "PLATE") and number > MOST_PLATES:
+        side = s.is_(i + 2, "PERSIDE")
+        last = i + 2 if side or s.is_(i + 2, "HUNG") else i + 1
+        return Atom("L", i, last, load=LoadSaid("per_side" if side else "added", number, per_side=side))
+    elif s.is_(i + 1, "PLATE"):
+        return _plates(s, i, number, i + 1)
+    said = LoadSaid("plain", number, in_kg=in_kg, plural=lexeme.plural)
+    j = i + 1
+    one = number != int(number) or lexeme.plural
+    if s.is_(j, "IMPL") and not (s.is_(j + 1, "EX") and not in_kg):
+        many = s.all[j].text.endswith("s")
+        said = replace(said, plural=said.plural or many, way="per_hand" if many else "plain")
+        if not said.plural and s.is_(i - 1, "NUM") and s.all[i - 1].value == 1:
+            said = replace(said, way="one")
+        j += 1
+    if s.is_(j, "EMPTYBAR") and s.all[j].text in ("bar", "barbell"):
+        return Atom("L", i, j, load=replace(said, way="total"))
+    for kind, way in _TAILS:
+        k = s.skip(j, "OF", "ARTICLE", "ON", "WITH", "IN") if kind in ("HUNG", "ASSIST") else s.skip(j, "IN")
+        if s.is_(k, kind) and not (kind == "TOTAL" and s.is_(k + 1, "REPS")) and not _rep_like(s, k):
+            return Atom("L", i, k, load=replace(said, way=way))
+    if s.is_(j, "PLATE") and in_kg:
+        if s.is_(j + 1, "PERSIDE"):
+            return Atom("L", i, j + 1, load=replace(said, way="per_side", per_side=True))
+        return Atom("L", i, j, load=replace(said, way="added"))
+    if s.is_(j, "BAND"):
+        return Atom("L", i, j, load=replace(said, way="band"))
+    if s.is_(j, "PERSIDE") and not s.sided and (in_kg or one or not _after_link(before)):
+        loaded = any(atom.kind == "L" for atom in before)
+        follows = not loaded and (s.is_(j + 1, "X", "FOR", "NUM", "COLON", "REPN") or s.is_(j + 2, "NUM"))
+        if in_kg or one or follows or (s.barred and not loaded):
+            return Atom("L", i, j, load=replace(said, way="per_side", per_side=True))
+        return None
+    if in_kg or j > i + 1:
+        return Atom("L", i, j - 1, load=said)
+    return None
+
+
+def _rep_like(s: Stream, k: int) -> bool:
+    """'extra' or 'off' that belongs to another phrase."""
+    return s.all[k].text in ("off", "extra") and s.is_(k + 1, "NUM", "EX")
+
+
+def _after_link(before: list[Atom]) -> bool:
+    return bool(before) and before[-1].kind in ("X", "FOR", "OF")
+
+
+def _plates(s: Stream, first: int, count: float, i: int) -> Atom:
+    """Plates: 2 plates, a plate a side, a plate and a 10 each side."""
+    last, extra = i, 0.0
+    per_side = s.is_(i + 1, "PERSIDE")
+    if per_side:
+        last = i + 1
+    j = s.skip(i + 1, "AND", "PLUS", "ARTICLE")
+    if j > i + 1 and s.is_(j, "NUM") and (s.is_(j + 1, "PERSIDE") or s.all[j].plural) and not per_side:
+        extra = s.all[j].value
+        last = j + 1 if s.is_(j + 1, "PERSIDE") else j
+    return Atom(
+        "L", first, last, load=LoadSaid("plates", count, per_side=per_side, label=str(extra) if extra else None)
+    )
+
+
+def plate_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    del before
+    if s.is_(i, "PLATE") and not (s.is_(i - 1, "ARTICLE") and s.all[i - 1].text in ("the", "my")):
+        return _plates(s, i, 1.0, i)
+    return None
+
+
+def bar_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    del before
+    if not s.is_(i, "EMPTYBAR"):
+        return None
+    j = s.skip(i + 1, "AND", "PLUS")
+    if j > i + 1 and s.is_(j, "NUM", "LOADQ") and (s.is_(j + 1, "PERSIDE") or s.all[j].plural):
+        in_kg = "LOADQ" in s.all[j].k
+        number = s.all[j].num("LOADQ") if in_kg else s.all[j].value
+        last = j + 1 if s.is_(j + 1, "PERSIDE") else j
+        return Atom("L", i, last, load=LoadSaid("per_side", number, in_kg=in_kg, per_side=True))
+    return Atom("L", i, i, load=LoadSaid("bar"), text=s.all[i].text)
+
+
+def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    """A band, with its own name if said, and whether it is said to help."""
+    del before
+    j = i
+    label = None
+    if s.is_(i, "COLOUR"):
+        if not (s.is_(i + 1, "BAND", "BANDHELP") or (s.is_(i + 1, "EX") and s.all[i + 1].text.startswith("band"))):
+            return None
+        label = s.all[i].text
+        j = i + 1
+        if s.is_(j, "EX"):
+            return Atom("L", i, i, load=LoadSaid("band", label=label))
+    if s.is_(j, "BANDHELP"):
+        return Atom("L", i, j, load=LoadSaid("band_help", label=label))
+    if not s.is_(j, "BAND"):
+        return None
+    k = s.skip(j + 1, "FOR")
+    if s.is_(k, "ASSIST"):
+        return Atom("L", i, k, load=LoadSaid("band_help", label=label))
+    if s.is_(i - 1, "ASSIST"):
+        return Atom("L", i, j, load=LoadSaid("band_help", label=label))
+    return Atom("L", i, j, load=LoadSaid("band", label=label))
+
+
+def assist_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    if not s.is_(i, "ASSIST") or s.all[i].text == "off":
+        return None
+    j = s.skip(i + 1, "AT", "WITH", "COLON", "BY", "OF", "ARTICLE", "DASH")
+    if s.is_(j, "LOADQ"):
+        return Atom("L", i, j, load=LoadSaid("assist", s.all[j].num("LOADQ"), in_kg=True))
+    if s.is_(j, "COLOUR", "BAND"):
+        band = band_said(s, j, before)
+        if band is not None and band.load is not None:
+            return replace(band, first=i, load=replace(band.load, way="band_help"))
+    return Atom("ASSIST", i, i)
+
+
+def body_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    """Body weight, with something hung on or taken off it: bw+10, bw -20."""
+    del before
+    if not s.is_(i, "BODY"):
+        return None
+    if s.is_(i + 1, "PLUS", "DASH", "AND") and s.is_(i + 2, "LOADQ", "NUM") and not s.is_(i + 3, "X"):
+        dash = s.is_(i + 1, "DASH")
+        if dash and not s.all[i + 2].glued:
+            return Atom("L", i, i, load=LoadSaid("body"))
+        lexeme = s.all[i + 2]
+        in_kg = "LOADQ" in lexeme.k
+        number = lexeme.num("LOADQ") if in_kg else lexeme.value
+        last = i + 3 if s.is_(i + 3, "HUNG", "ASSIST") else i + 2
+        return Atom("L", i, last, load=LoadSaid("assist" if dash else "added", number, in_kg=in_kg))
+    if s.is_(i + 1, "PLUS") and s.is_(i + 2, "LOADQ", "NUM"):
+        lexeme = s.all[i + 2]
+        in_kg = "LOADQ" in lexeme.k
+        number = lexeme.num("LOADQ") if in_kg else lexeme.value
+        return Atom("L", i, i + 2, load=LoadSaid("added", number, in_kg=in_kg))
+    return Atom("L", i, i, load=LoadSaid("body"))

@@ -1,0 +1,68 @@
+"""Rest said beside sets; a rest that is still to come is none."""
+
+from typing import Final
+
+from core.read.remark import Found, Remark
+from core.read.stream import Stream
+
+BARE_REST_MINUTES: Final = 6.0
+"""A bare number after 'rest' up to this is minutes, above it seconds (common practice, no source)."""
+
+
+def rest(s: Stream, i: int) -> Found:
+    if s.is_(i, "NOREST"):
+        j = s.skip(i + 1, "BETWEEN", "EACH", "ALL", "SETS")
+        return Remark("rest_s", 0.0, i, j - 1, wide=_covers_all(s, i, j))
+    if s.is_(i, "REST") and (s.dur(i - 1) is not None or (s.is_(i - 1, "OF") and s.dur(i - 2) is not None)):
+        return None
+    if s.is_(i, "REST"):
+        j = s.skip(i + 1, "OF", "FOR", "BE", "ABOUT", "COLON", "BETWEEN", "DASH", "SETS", "ARTICLE", "AT", "REST")
+        seconds = _rest_length(s, j)
+        if seconds is None or s.all[i].text == "off":
+            return None
+        end = s.skip(seconds[1] + 1, "BETWEEN", "EACH", "ALL", "IN")
+        return _unless_coming(s, Remark("rest_s", seconds[0], i, end - 1, wide=_covers_all(s, i, end)))
+    seconds = _rest_length(s, i)
+    if seconds is None:
+        return None
+    j = s.skip(seconds[1] + 1, "OF", "ARTICLE", "IN", "FILLER")
+    bare = s.dur(i) is None and not s.is_(i + 1, "DASH", "TO", "OR")
+    off = j < len(s) and s.all[j].text == "off" and s.is_(j + 1, "COMMA", "NUM", "THEN", "STOP")
+    if off and not bare:
+        return _unless_coming(s, Remark("rest_s", seconds[0], i, j))
+    if not s.is_(j, "REST", "BETWEEN") or (bare and not s.is_(j, "REST")):
+        return None
+    end = s.skip(j + 1, "BETWEEN", "EACH", "ALL", "IN", "REST", "SETS")
+    first = i
+    while s.is_(first - 1, "WITH", "AT", "ABOUT", "ON", "FOR"):
+        first -= 1
+    return _unless_coming(s, Remark("rest_s", seconds[0], first, end - 1, wide=_covers_all(s, j, end)))
+
+
+def _rest_length(s: Stream, i: int) -> tuple[float, int] | None:
+    seconds = s.dur(i)
+    if seconds is not None:
+        return seconds, i
+    bare = s.num(i)
+    if bare is None or s.all[i].has("LOADQ", "REPQ", "SETQ", "TIMESQ") or s.is_(i + 1, "X"):
+        return None
+    if s.is_(i + 1, "DASH", "TO", "OR") and (second := s.dur(i + 2)) is not None:
+        unit = 60.0 if second >= 60 and s.all[i + 2].value <= BARE_REST_MINUTES else 1.0
+        return (bare * unit + second) / 2, i + 2
+    if s.is_(i - 1, "X", "AT"):
+        return None
+    return (bare * 60 if bare <= BARE_REST_MINUTES else bare), i
+
+
+def _covers_all(s: Stream, first: int, end: int) -> bool:
+    return any(s.all[k].has("BETWEEN", "EACH", "ALL") or s.all[k].text.endswith("between") for k in range(first, end))
+
+
+def _unless_coming(s: Stream, remark: Remark) -> Found:
+    """A rest that is still to come is none."""
+    before = s.all[remark.first - 1] if remark.first else None
+    after = s.all[remark.last + 1] if remark.last + 1 < len(s) else None
+    coming = (before is not None and before.has("UNDONE", "BEGIN")) or (
+        after is not None and (after.text in ("now", "before") or after.has("UNDONE"))
+    )
+    return Remark("nothing", None, remark.first, remark.last) if coming else remark

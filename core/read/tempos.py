@@ -1,0 +1,175 @@
+"""Seconds of the parts of a repetition: codes such as 40X1, and words such as 3 s negatives."""
+
+from typing import Final
+
+from core.read.remark import Found, Remark
+from core.read.stream import Stream
+
+LONGEST_PHASE: Final = 30.0
+"""Seconds; a longer lowering or pause is not a tempo (common practice, no source)."""
+LONGEST_DIGIT: Final = 6.0
+"""A tempo written without the word has no part longer than this many seconds (common practice, no source)."""
+_PHASES: Final = ("ECC", "BOTTOM", "CON", "TOP")
+
+
+def tempo_code(s: Stream, i: int) -> Found:
+    """Digits of a tempo: 40X1, 3010, 3-1-1-0, 3/1/X/1; with the word before or behind, or plainly one."""
+    worded = s.is_(i, "TEMPO")
+    j = s.skip(i + 1, "COLON", "OF", "AT", "BE", "DASH") if worded else i
+    parts, end = _code_parts(s, j)
+    if len(parts) < 3 or len(parts) > 4:
+        return None
+    if not worded and not s.is_(end + 1, "TEMPO") and not _plainly_tempo(s, j, end, parts):
+        return None
+    if not worded and s.is_(end + 1, "TEMPO") and not all(lexeme.glued for lexeme in s.all[j + 1 : end + 1]):
+        return None
+    last = end + 1 if not worded and s.is_(end + 1, "TEMPO") else end
+    first = i - 1 if s.is_(i - 1, "AT", "WITH") else i
+    seconds = [*parts, None][:4] if len(parts) == 3 else parts
+    return Remark("tempo", tuple(seconds), first, last)
+
+
+def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
+    parts: list[float | None] = []
+    j = i
+    while len(parts) < 4 and s.is_(j, "NUM", "X"):
+        lexeme = s.all[j]
+        if "X" in lexeme.k:
+            if lexeme.text != "x":
+                break
+            parts.append(0.0)
+        elif (
+            len(lexeme.text) > 1
+            and (s.is_(j + 1, "DASH", "SLASH") or s.is_(j - 1, "DASH", "SLASH"))
+            and lexeme.text != "10"
+        ):
+            return [], j
+        elif lexeme.text.isdigit() and len(lexeme.text) <= 4 - len(parts):
+            whole = lexeme.text if not (lexeme.text == "10" and s.is_(j + 1, "DASH")) else ""
+            parts.extend(float(digit) for digit in whole) if whole else parts.append(10.0)
+        else:
+            break
+        j += 1
+        if len(parts) < 4 and s.is_(j, "DASH", "SLASH", "DOT", "COMMA") and s.is_(j + 1, "NUM", "X"):
+            j += 1
+    return parts, j - 1
+
+
+def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
+    """Without the word: an X among the parts typed large or between dashes, or four figures in one run."""
+    if len(parts) != 4 or s.is_(first - 1, "X", "IN"):
+        return False
+    if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not _only_code(s, first, last, parts):
+        return False
+    lexemes = s.all[first : last + 1]
+    most = max(part or 0 for part in parts)
+    if most > LONGEST_DIGIT or not all(lexeme.glued for lexeme in lexemes[1:]):
+        return False
+    if len(lexemes) == 1:
+        year = lexemes[0].text.startswith(("19", "20"))
+        return lexemes[0].text.isdigit() and not year and not lexemes[0].plural and not s.is_(last + 1, "X", "FOR")
+    crosses = [lexeme for lexeme in lexemes if "X" in lexeme.k]
+    dashes = any("DASH" in lexeme.k for lexeme in lexemes)
+    if not crosses:
+        return dashes and most <= 5 and min(part or 0 for part in parts) <= 1
+    large = s.text[crosses[0].start : crosses[0].end] == "X" and s.text != s.text.upper()
+    return len(crosses) == 1 and (large or dashes) and len(lexemes[0].text) == (1 if dashes else 2)
+
+
+def _only_code(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
+    """A code at the message's start: other counts follow, none with an x, and the pause at the top is short."""
+    later = s.all[last + 1 :]
+    return (
+        any("NUM" in lexeme.k for lexeme in later)
+        and not any(lexeme.text == "x" for lexeme in later)
+        and ((parts[0] or 0) <= 5 and (parts[3] or 0) <= 3)
+    )
+
+
+def tempo_phase(s: Stream, i: int) -> Found:
+    """Seconds with the part of the repetition they belong to, in either order."""
+    if s.is_(i, *_PHASES) and not s.is_(i, "NUM"):
+        j = (
+            s.skip(i + 1, "FOR", "OF", "COLON", "ABOUT", "BE", "ARTICLE", "WITH", "COMMA")
+            if not s.is_(i, "CON")
+            else s.skip(i + 1, "IN", "FOR")
+        )
+        seconds = s.dur(j)
+        counted = s.skip(j, "SLOW", "COUNT", "OF", "ARTICLE")
+        if seconds is None and any(s.all[k].has("COUNT") for k in range(j, counted)) and (s.num(counted) or 99) <= 10:
+            return Remark("tempo", _phase(s, i, s.num(counted) or 0.0), i, counted)
+        if seconds is None and s.is_(i + 1, "IN", "FOR") and _phase_precedes(s, i) and (s.num(j) or 99) <= 10:
+            seconds = s.num(j)
+        if seconds is None or seconds > LONGEST_PHASE or s.is_(j + 1, "REST", "BETWEEN", *_PHASES):
+            return None
+        if s.is_(i, "ECC", "CON") and s.all[i].text in ("down", "up", "lower", "ups") and s.is_(j + 1, "FOR"):
+            return None
+        end = j + 1 if s.is_(j + 1, "COUNT") else j
+        return Remark("tempo", _phase(s, i, seconds), s.skip(i, "SLOW"), end)
+    return _seconds_first(s, i)
+
+
+def _seconds_first(s: Stream, i: int) -> Found:
+    seconds = s.dur(i)
+    counted = s.is_(i + 1, "COUNT")
+    bare = s.num(i)
+    if seconds is None and bare is not None and counted:
+        seconds = bare
+    k = i + 1
+    if seconds is None and s.is_(k, "DASH") and s.is_(k + 1, "COUNT", "SEC"):
+        seconds, k = bare, k + 1
+    j = s.skip(k, "COUNT", "SEC", "SLOW", "ON", "ARTICLE", "OF", "DASH", "FOR", "HOLDWORD", "FILLER", "IN", "TO", "AT")
+    if not s.is_(j, *_PHASES):
+        return None
+    if seconds is None:
+        plain = (
+            (s.all[j].text in ("down", "up", "doon") or s.is_(j, "BOTTOM"))
+            and j == i + 1
+            and bare is not None
+            and bare <= 8
+        )
+        if not plain or s.is_(i - 1, "X", "FOR", "AT") or (s.is_(j + 1, "NUM", "TO") and not _phase_follows(s, j + 1)):
+            return None
+        if not _phase_follows(s, s.skip(j + 1, "COMMA", "AND")) and not _phase_precedes(s, i):
+            return None
+        seconds = bare
+    if seconds is None or seconds > LONGEST_PHASE:
+        return None
+    if s.is_(j, "BOTTOM") and s.is_(j + 1, "TOP"):
+        j += 1
+    elif (
+        s.is_(j, "BOTTOM")
+        and s.all[j].text in ("pause", "paused", "pauses")
+        and s.is_(s.skip(j + 1, "ON", "IN", "AT", "ARTICLE"), "BOTTOM", "TOP")
+    ):
+        j = s.skip(j + 1, "ON", "IN", "AT", "ARTICLE")
+    first = i
+    while s.is_(first - 1, "WITH", "ABOUT", "SLOW"):
+        first -= 1
+    return Remark("tempo", _phase(s, j, seconds), first, j)
+
+
+def _phase_follows(s: Stream, i: int) -> bool:
+    return s.is_(i, "NUM", "DUR") and s.is_(i + 1, *_PHASES)
+
+
+def _phase_precedes(s: Stream, i: int) -> bool:
+    """Whether another part of the repetition has been timed before."""
+    return any(k in s.used and s.all[k].has(*_PHASES) for k in range(max(0, i - 12), i))
+
+
+def _phase(s: Stream, i: int, seconds: float) -> tuple[float | None, ...]:
+    place = next(n for n, kind in enumerate(_PHASES) if kind in s.all[i].k)
+    return tuple(seconds if n == place else None for n in range(4))
+
+
+def no_pause(s: Stream, i: int) -> Found:
+    return (
+        Remark("tempo", (None, 0.0, None, None), i, i)
+        if any(k in s.used and s.all[k].has("ECC", "CON") for k in range(i))
+        else None
+    )
+
+
+def explode(s: Stream, i: int) -> Found:
+    return Remark("tempo", (None, None, 0.0, None), i, i)

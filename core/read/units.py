@@ -1,0 +1,132 @@
+"""Numbers joined with the units and words that make quantities of them: 60 kg, 90 s, 8 reps, 1 min 30."""
+
+from core.model.quantities import POUND_KG
+from core.read.lexeme import Lexeme
+
+
+def join_units(lexemes: list[Lexeme]) -> list[Lexeme]:
+    """Numbers joined with the unit that follows them."""
+    out: list[Lexeme] = []
+    i, last = 0, len(lexemes)
+    while i < last:
+        lexeme = lexemes[i]
+        follow = lexemes[i + 1] if i + 1 < last else None
+        if (
+            "NUM" in lexeme.k
+            and follow is not None
+            and not _set_label(lexemes, i)
+            and _join(lexeme, follow, lexemes, i)
+        ):
+            i += 1
+        elif lexeme.text == "half" and i + 2 < last and lexemes[i + 1].text == "a" and lexemes[i + 2].has("MIN"):
+            lexeme = Lexeme({"DUR": 30.0, "NUMDUR": 1}, lexeme.start, lexemes[i + 2].end, "half a min", 30.0)
+            i += 2
+        elif lexeme.text in ("a", "an", "half a") and follow is not None and follow.has("MIN") and follow.text != "m":
+            lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, follow.end, "a minute", 60.0)
+            i += 1
+        elif lexeme.has("REPS", "SETS") and lexeme.text in ("reps", "sets") and _labelled(lexemes, i):
+            count = lexemes[i + 2] if lexemes[i + 1].has("COLON") else lexemes[i + 1]
+            kind = "REPQ" if lexeme.text == "reps" else "SETQ"
+            lexeme = Lexeme({"NUM": count.value, kind: count.value}, lexeme.start, count.end, lexeme.text, count.value)
+            i = lexemes.index(count, i)
+        if "DUR" in lexeme.k and [one.text for one in lexemes[i + 1 : i + 4]] == ["and", "a", "half"]:
+            lexeme.k["DUR"] = lexeme.num("DUR") + 30
+            lexeme.end = lexemes[i + 3].end
+            i += 3
+        out.append(lexeme)
+        i += 1
+    return _long_durations(out)
+
+
+def _labelled(lexemes: list[Lexeme], i: int) -> bool:
+    """reps: 12, sets: 2: the count behind its word."""
+    rest = lexemes[i + 1 : i + 3]
+    return len(rest) == 2 and rest[0].has("COLON") and "NUM" in rest[1].k and not rest[1].plural
+
+
+def _set_label(lexemes: list[Lexeme], i: int) -> bool:
+    """The number of 'set 3 reps were 6' names the set."""
+    return i > 0 and lexemes[i - 1].text == "set" and lexemes[i + 1].has("REPS") and lexemes[i].value <= 12
+
+
+def _join(lexeme: Lexeme, unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    value, k = lexeme.value, lexeme.k
+    kinds = unit.k
+    if lexeme.plural and not unit.glued:
+        return False
+    done = True
+    if "KG" in kinds or ("GKG" in kinds and unit.glued):
+        k["LOADQ"] = value
+    elif "LB" in kinds:
+        k["LOADQ"] = value * POUND_KG
+    elif "METRE" in kinds:
+        k["DIST"] = value * unit.num("METRE")
+        if "MIN" in kinds:
+            k["DUR"] = value * 60
+    elif "SEC" in kinds:
+        k["DUR"] = value
+    elif "MIN" in kinds:
+        k["DUR"] = value * 60
+    elif "HOUR" in kinds and (unit.glued or len(unit.text) > 1):
+        k["LONG"] = value * 3600
+    elif "CM" in kinds and (unit.glued or unit.text not in ("in", '"')):
+        k["LEN"] = value * unit.num("CM")
+    elif "CLOCK" in kinds:
+        k["CLOCKTIME"] = value
+    elif "PERCENT" in kinds:
+        k["PCT"] = value
+    elif "FAR" in kinds:
+        k["FARQ"] = value
+    elif "STRIDES" in kinds:
+        k["STRIDEQ"] = value
+    elif "REPS" in kinds and not (unit.text == "r" and not unit.glued):
+        k["REPQ"] = value
+    elif "SETS" in kinds:
+        follow = lexemes[i + 2] if i + 2 < len(lexemes) else None
+        if unit.text in ("set", "round") and value != 1 and follow is not None and follow.has("NUM") and not unit.glued:
+            return False
+        k["SETQ"] = value
+    elif "TIMES" in kinds:
+        k["TIMESQ"] = value
+    else:
+        done = False
+    if done:
+        lexeme.end = unit.end
+        lexeme.text += " " + unit.text
+        if not {"REPQ", "SETQ", "TIMESQ"} & k.keys():
+            k.pop("NUM", None)
+    return done
+
+
+def _long_durations(lexemes: list[Lexeme]) -> list[Lexeme]:
+    """Minutes with the seconds behind them: 1 min 30, a minute ten, 2m30s, one and a half minutes."""
+    out: list[Lexeme] = []
+    for i, lexeme in enumerate(lexemes):
+        before = out[-1] if out else None
+        minute = before is not None and "DUR" in before.k and "TIME" not in before.k and before.num("DUR") % 60 == 0
+        if minute and before is not None and before.text.split(" ")[-1][:1] == "m" and _adds_seconds(lexemes, i):
+            extra = lexeme.num("DUR") if "DUR" in lexeme.k else lexeme.value
+            before.k["DUR"] = before.num("DUR") + extra
+            before.k.pop("DIST", None)
+            before.end = lexeme.end
+            before.text += " " + lexeme.text
+            continue
+        out.append(lexeme)
+    for i, lexeme in enumerate(out):
+        lexeme.index = i
+    return out
+
+
+def _adds_seconds(lexemes: list[Lexeme], i: int) -> bool:
+    lexeme = lexemes[i]
+    if "DUR" in lexeme.k:
+        return 0 < lexeme.num("DUR") < 60
+    whole_minutes = lexemes[i - 1].text.split(" ")[-1]
+    if "NUM" not in lexeme.k or not 5 <= lexeme.value < 60 or lexeme.plural:
+        return False
+    if lexeme.has("REPQ", "SETQ", "LOADQ", "TIMESQ"):
+        return False
+    follow = lexemes[i + 1] if i + 1 < len(lexemes) else None
+    if follow is not None and follow.has("X", "NUM", "SLASH"):
+        return False
+    return lexeme.glued or whole_minutes in ("minute", "minutes", "min", "mins")
