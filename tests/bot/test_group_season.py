@@ -8,8 +8,10 @@ import pytest
 from core.evidence.exercises import EXERCISES
 from tests.sim.group_season import BOASTS, LATE, LEAVES, SHOWN, Season, season_in
 
-FIGURES = re.compile(r"\b\d+([.,]\d+)?\s*(kg|lb|lbs|kilos?|pounds?|reps?|sets?|s|cm|m|of 10)\b", re.IGNORECASE)
-BODY = re.compile(r"\b(knee|shoulder|back|elbow|wrist|hip|ache|aches|hurts?|pain|weigh\w*|bodyweight)\b", re.IGNORECASE)
+UNITS = "kg|lb|lbs|kilos?|pounds?|reps?|sets?|s|cm|m|of 10(?! sessions)"
+FIGURES = re.compile(rf"\b\d+([.,]\d+)?\s*({UNITS})\b", re.IGNORECASE)
+PARTS = "knee|shoulder|lower back|elbow|wrist|hip|ache|aches|hurts?|pain|weigh\\w*|bodyweight"
+BODY = re.compile(rf"\b({PARTS})\b", re.IGNORECASE)
 SAID_OF_ALL = {"Weight on the bar doesn't.", "An ache or a pause costs nothing."}
 """Sentences of the opening that name such things without being about anyone."""
 
