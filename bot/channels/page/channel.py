@@ -60,6 +60,8 @@ class Page:
         self._looks: set[Look] = set()
         self._passing: dict[int, deque[Passing]] = defaultdict(lambda: deque(maxlen=_REMEMBERED))
         self._sent: set[int] = set()
+        self.said = 0
+        """How many messages went out so far."""
         self.strangers: frozenset[int] = frozenset()
         """Chats of which the store keeps nothing."""
 
@@ -72,6 +74,7 @@ class Page:
         if parcel.chat in self.strangers:
             self.remember(parcel.chat, Passing(parcel.text, own=False))
         self._sent.add(parcel.chat)
+        self.said += 1
         return Sent(parcel.edits if parcel.edits is not None else next(self._numbers), keeps=False)
 
     def tell_sent(self) -> None:

@@ -163,9 +163,11 @@ class _Web:
         seat = next((one for one in seats if str(one.chat) == chat), None)
         if seat is None:
             raise HTTPException(404)
+        before = self._doors.page.said
         reached = await self._doors.jumps.to(where, seat.zone, seat.person)
         self._doors.page.tell(CLOCK)
-        return JSONResponse({"reached": reached.isoformat() if reached else None})
+        said = self._doors.page.said - before
+        return JSONResponse({"reached": reached.isoformat() if reached else None, "said": said})
 
     async def events(self, _request: Request, visitor: Visitor) -> Response:
         own = None if visitor.only is None else {seat.chat for seat in await self._doors.rooms.seats(visitor)}

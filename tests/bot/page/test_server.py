@@ -5,7 +5,7 @@ import json
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -275,6 +275,16 @@ async def test_a_post_that_is_written_over_stands_once(page: Served) -> None:
     await page.room.store.write(over)
     await page.side.deliver()
     assert await page.texts("Ruth") == ["hello", "heard hello", "standings two"]
+
+
+async def test_the_clock_goes_on_and_says_how_much_was_said(page: Served) -> None:
+    chat = (await page.chats())["Ruth"]["chat"]
+    before = (await page.web.get("/room")).json()["now"]
+    answer = (await page.post("/clock", {"to": "hour", "chat": chat})).json()
+    assert answer == {"reached": (datetime.fromisoformat(before) + timedelta(hours=1)).isoformat(), "said": 0}
+    assert (await page.web.get("/room")).json()["now"] == answer["reached"]
+    for wanted in ({"to": "hour"}, {"to": "christmas", "chat": chat}, {"to": "hour", "chat": "77"}):
+        assert (await page.post("/clock", wanted)).status_code == 404
 
 
 async def test_nothing_is_kept_of_a_stranger(page: Served) -> None:

@@ -1,7 +1,7 @@
 // One line of a chat as elements. Every word of it is text and never markup.
 
 const LABELS = {
-  alert: "alert", prompt: "reminder", summary: "word", post: "post",
+  alert: "alert", prompt: "ahead", summary: "word", post: "post",
   photo: "picture", video: "film", audio: "sound", document: "document",
 };
 const FILES = { photo: "A picture", video: "A film", audio: "A recording", document: "A document" };

@@ -94,6 +94,7 @@ export class Leaf {
     this.most = STEP;
     this.change(null);
     this.shown.clear();
+    this.found = null;
     this.list.replaceChildren();
     sessionStorage.setItem(`seat-${this.kind}`, seat.chat);
     this.box.value = sessionStorage.getItem(`draft-${seat.chat}`) || "";
@@ -136,6 +137,9 @@ export class Leaf {
 
   draw(found) {
     const first = this.shown.size === 0;
+    const last = this.found?.at(-1)?.key;
+    const older = found.findLastIndex((one) => one.key === last) + 1;
+    if (!first && older > 0) this.most += found.length - older; // what is read does not slide away at the top
     if (first) this.atEnd = true;
     this.found = found;
     this.earlier.hidden = found.length < this.most;

@@ -106,9 +106,10 @@ async function jump(button) {
   say("The clock goes on ...");
   try {
     const answer = await post("/clock", { to: button.dataset.to, chat: leaf.seat.chat });
-    const { reached } = answer.ok ? await answer.json() : { reached: null };
+    const { reached, said } = answer.ok ? await answer.json() : { reached: null, said: 0 };
     await readRoom();
-    say(reached ? "" : `No reminder waits for ${leaf.seat.name}.`);
+    if (!reached) say(`No reminder waits for ${leaf.seat.name}.`);
+    else say(said ? "" : "The clock went on; nothing was to be said.");
   } catch {
     say(LOST);
   } finally {
