@@ -3,14 +3,15 @@
 This module walks the atoms and hands each to the module that knows it; what a group means is settled later.
 """
 
+from collections.abc import Callable
 from dataclasses import replace
+from typing import Final
 
 from core.read.atoms import Atom, LoadSaid
 from core.read.counting import count_of_sets, counts, leading_times
 from core.read.cursor import COUNTS, Cursor
 from core.read.groups import Group, Parsed, Placed
 from core.read.linking import behind_link, linked
-from core.read.remark import Remark
 from core.read.sameness import as_before, told_just_now
 
 
@@ -28,34 +29,19 @@ def parse(atoms: list[Atom], *, named: bool = True) -> Parsed:
 
 def _step(c: Cursor, atom: Atom) -> None:
     kind = atom.kind
-    if kind in ("N", "R", "H", "D"):
-        counts(c)
-    elif kind == "L":
-        _load(c, atom)
-    elif kind in ("S", "T"):
-        count_of_sets(c, atom)
-    elif kind == "SEP":
-        _separator(c, atom)
-    elif kind == "M" and atom.remark is not None:
-        _remark(c, atom.remark)
-    elif kind == "DELTA" and _hangs_on(c):
+    if kind == "DELTA" and _hangs_on(c):
         c.out.groups[-1].load = _hung(atom.load)
         c.out.groups[-1].last = atom.last
         c.i += 1
     elif kind == "SAME" and atom.text == "again" and told_just_now(c):
         c.i += 1
-    elif kind in ("SAME", "SAMEREPS", "MORE", "DELTA", "UPTO"):
-        as_before(c, atom)
-    elif kind == "X" and c.kind(c.i + 1) in ("N", "R", "S", "H", "D"):
-        leading_times(c)
-    elif kind == "AT" or kind == "FOR":
-        behind_link(c, kind)
-    elif kind == "SIDE":
-        _sided(c, atom)
+    elif kind == "X":
+        if c.kind(c.i + 1) in (*COUNTS, "S"):
+            leading_times(c)
     elif kind == "NOT" and c.out.groups:
         c.i = _past_count(c, c.i + 1)
     else:
-        _word(c, atom)
+        _STEPS.get(kind, _word)(c, atom)
 
 
 def _hangs_on(c: Cursor) -> bool:
@@ -103,7 +89,10 @@ def _separator(c: Cursor, atom: Atom) -> None:
     c.gap = atom.text
 
 
-def _remark(c: Cursor, remark: Remark) -> None:
+def _remark(c: Cursor, atom: Atom) -> None:
+    remark = atom.remark
+    if remark is None:
+        return
     groups = c.out.groups
     placed = Placed(remark, len(groups) - 1, c.apart, c.line, c.near_last, c.near_all)
     follow = c.a[c.i + 1 : c.i + 3]
@@ -227,3 +216,20 @@ def _hung(said: LoadSaid | None) -> LoadSaid | None:
     if said is None or said.number is None:
         return said
     return replace(said, way="added" if said.number >= 0 else "assist", number=abs(said.number))
+
+
+def _counts(c: Cursor, atom: Atom) -> None:
+    del atom
+    counts(c)
+
+
+def _linked(c: Cursor, atom: Atom) -> None:
+    behind_link(c, atom.kind)
+
+
+_STEPS: Final[dict[str, Callable[[Cursor, Atom], None]]] = {
+    "N": _counts, "R": _counts, "H": _counts, "D": _counts, "L": _load, "S": count_of_sets, "T": count_of_sets,
+    "SEP": _separator, "M": _remark, "SAME": as_before, "SAMEREPS": as_before, "MORE": as_before, "DELTA": as_before,
+    "UPTO": as_before, "AT": _linked, "FOR": _linked, "SIDE": _sided,
+}  # fmt: skip
+"""Which module or function knows each kind of atom; the rest are words."""

@@ -5,6 +5,7 @@ from typing import Final
 
 from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.changes import changed
+from core.read.lexeme import Lexeme
 from core.read.stream import Stream
 
 MOST_PLATES: Final = 9
@@ -22,20 +23,12 @@ def load_said(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Ato
         change = changed(s, i, i + 1, lexeme)
         if change is not None:
             return change
-    elif s.is_(i + 1, "PLATE") and number > MOST_PLATES:
-        side = s.is_(i + 2, "PERSIDE")
-        last = i + 2 if side or s.is_(i + 2, "HUNG") else i + 1
-        return Atom("L", i, last, load=LoadSaid("per_side" if side else "added", number, per_side=side))
     elif s.is_(i + 1, "PLATE"):
-        return _plates(s, i, number, i + 1)
+        return _plate_of(s, i, number) if number > MOST_PLATES else _plates(s, i, number, i + 1)
     said = LoadSaid("plain", number, in_kg=in_kg, plural=lexeme.plural)
     j = i + 1
-    one = number != int(number) or lexeme.plural
     if s.is_(j, "IMPL") and not (s.is_(j + 1, "EX") and not in_kg):
-        many = s.all[j].text.endswith("s")
-        said = replace(said, plural=said.plural or many, way="per_hand" if many else "plain")
-        if not said.plural and s.is_(i - 1, "NUM") and s.all[i - 1].value == 1:
-            said = replace(said, way="one")
+        said = _implements(s, j, said)
         j += 1
     if s.is_(j, "EMPTYBAR") and s.all[j].text in ("bar", "barbell"):
         return Atom("L", i, j, load=replace(said, way="total"))
@@ -44,20 +37,44 @@ def load_said(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Ato
         if s.is_(k, kind) and not (kind == "TOTAL" and s.is_(k + 1, "REPS")) and not _rep_like(s, k):
             return Atom("L", i, k, load=replace(said, way=way))
     if s.is_(j, "PLATE") and in_kg:
-        if s.is_(j + 1, "PERSIDE"):
-            return Atom("L", i, j + 1, load=replace(said, way="per_side", per_side=True))
-        return Atom("L", i, j, load=replace(said, way="added"))
+        side = s.is_(j + 1, "PERSIDE")
+        return Atom("L", i, j + side, load=replace(said, way="per_side" if side else "added", per_side=side))
     if s.is_(j, "BAND"):
         return Atom("L", i, j, load=replace(said, way="band"))
-    if s.is_(j, "PERSIDE") and not s.sided and (in_kg or one or not _after_link(before)):
-        loaded = any(atom.kind == "L" for atom in before)
-        follows = not loaded and (s.is_(j + 1, "X", "FOR", "NUM", "COLON", "REPN") or s.is_(j + 2, "NUM"))
-        if in_kg or one or follows or (s.barred and not loaded):
-            return Atom("L", i, j, load=replace(said, way="per_side", per_side=True))
-        return None
-    if in_kg or j > i + 1:
-        return Atom("L", i, j - 1, load=said)
-    return None
+    if s.is_(j, "PERSIDE") and not s.sided and (in_kg or not _after_link(before) or _odd(lexeme)):
+        return (
+            Atom("L", i, j, load=replace(said, way="per_side", per_side=True))
+            if (in_kg or _odd(lexeme) or _loads_a_side(s, j, before))
+            else None
+        )
+    return Atom("L", i, j - 1, load=said) if in_kg or j > i + 1 else None
+
+
+def _odd(lexeme: Lexeme) -> bool:
+    """A number that can count no repetitions: 22.5, or the 20s."""
+    return lexeme.value != int(lexeme.value) or lexeme.plural
+
+
+def _plate_of(s: Stream, i: int, number: float) -> Atom:
+    """A 45 plate: one plate by its own weight."""
+    side = s.is_(i + 2, "PERSIDE")
+    last = i + 2 if side or s.is_(i + 2, "HUNG") else i + 1
+    return Atom("L", i, last, load=LoadSaid("per_side" if side else "added", number, per_side=side))
+
+
+def _implements(s: Stream, j: int, said: LoadSaid) -> LoadSaid:
+    """Dumbbells in the plural are one in each hand; 'one 20 dumbbell' is one alone."""
+    if s.all[j].text.endswith("s"):
+        return replace(said, plural=True, way="per_hand")
+    alone = not said.plural and s.is_(j - 2, "NUM") and s.all[j - 2].value == 1
+    return replace(said, way="one") if alone else said
+
+
+def _loads_a_side(s: Stream, j: int, before: list[Atom]) -> bool:
+    """Whether '20 a side' is a load: nothing loaded before, and a bar to load or counts behind."""
+    if any(atom.kind == "L" for atom in before):
+        return False
+    return s.barred or s.is_(j + 1, "X", "FOR", "NUM", "COLON", "REPN") or s.is_(j + 2, "NUM")
 
 
 def _rep_like(s: Stream, k: int) -> bool:

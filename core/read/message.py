@@ -10,6 +10,7 @@ from core.read.amends import Amender, erasures
 from core.read.attach import attach
 from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
+from core.read.doubts import Doubt
 from core.read.flow import FLOWING, Flow, Flowed, one_of
 from core.read.forming import Atomiser
 from core.read.grammar import parse
@@ -21,7 +22,7 @@ from core.read.modifiers import remarks
 from core.read.moods import mark_undone
 from core.read.names import Mention
 from core.read.remark import Remark
-from core.read.settle import Doubt, Settler
+from core.read.settle import Settler
 from core.read.stream import Stream
 from core.read.stretches import Stretch, stretches
 from core.read.symptoms import symptoms

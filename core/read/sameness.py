@@ -1,5 +1,8 @@
 """Sets as the last one, with what is changed said beside it: same, again, one less, +2.5, up to 24."""
 
+from collections.abc import Callable
+from typing import Final
+
 from core.read.atoms import Atom, LoadSaid
 from core.read.cursor import COUNTS, Cursor
 from core.read.groups import Group, Rep
@@ -12,61 +15,12 @@ def as_before(c: Cursor, atom: Atom) -> None:
         _breathed(c, atom)
         return
     group = Group(atom.first, atom.last, like=True)
-    seen = False
     while c.i < len(c.a):
         atom = c.a[c.i]
-        kind = atom.kind
-        if kind in ("SAME", "SAMEREPS"):
-            pass
-        elif kind == "MORE":
-            group.reps_change = atom.value
-        elif kind == "SIDE" and atom.text in ("LEFT", "RIGHT"):
-            c.out.sides.append((atom.text, len(c.out.groups)))
-        elif kind == "DELTA":
-            group.load_change = atom.load
-        elif kind == "UPTO" and c.kind(c.i + 1) in ("N", "L"):
-            c.i += 1
-            target = c.a[c.i]
-            group.load = target.load or LoadSaid("plain", target.value, plural=target.plural)
-            if c.kind(c.i + 1) == "X" or c.kind(c.i + 1) == "FOR":
-                c.i += 1
-        elif kind == "L" and atom.load is not None:
-            group.load = atom.load
-        elif (
-            (kind == "SEP" and atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH") and _goes_on(c, c.i + 1))
-            or (
-                kind == "SEP"
-                and atom.text == "STOP"
-                and group.load_change
-                and not group.reps
-                and c.kind(c.i + 1) == "R"
-            )
-            or (kind == "AT" and c.kind(c.i + 1) in ("DELTA", "R", "H"))
-            or (kind == "SEP" and atom.text == "THEN" and _goes_on(c, c.i + 1))
-        ):
-            pass
-        elif kind == "AT" and c.kind(c.i + 1) in ("L", "N") and (c.kind(c.i + 1) == "L" or c.a[c.i + 1].value > 10):
-            c.i += 1
-            target = c.a[c.i]
-            group.load = target.load or LoadSaid("plain", target.value, plural=target.plural)
-        elif kind in ("FOR", "X", "OF") and c.kind(c.i + 1) in (*COUNTS, "S"):
-            pass
-        elif kind == "S" and not seen:
-            group.sets = atom.value
-        elif kind in COUNTS and not group.reps:
-            if kind == "N" and c.kind(c.i + 1) == "X" and c.kind(c.i + 2) in ("N", "R"):
-                break
-            c.i += 1
-            c.append(group, atom)
-            group.chained = True
-            further_counts(c, group)
-            group.last = max(group.last, atom.last)
-            seen = True
-            continue
-        else:
+        take = _TAKES.get(atom.kind)
+        if take is None or not take(c, group, atom):
             break
         group.last = max(group.last, atom.last)
-        c.i += 1
     if c.pending is not None and group.load is None:
         group.load = c.take()
     if group.sets is None:
@@ -74,6 +28,108 @@ def as_before(c: Cursor, atom: Atom) -> None:
     group.drop, c.drop = c.drop, False
     c.new_line = False
     c.close(group)
+
+
+def _word(c: Cursor, group: Group, atom: Atom) -> bool:
+    del group, atom
+    c.i += 1
+    return True
+
+
+def _more(c: Cursor, group: Group, atom: Atom) -> bool:
+    group.reps_change = atom.value
+    c.i += 1
+    return True
+
+
+def _delta(c: Cursor, group: Group, atom: Atom) -> bool:
+    group.load_change = atom.load
+    c.i += 1
+    return True
+
+
+def _load(c: Cursor, group: Group, atom: Atom) -> bool:
+    group.load = atom.load or LoadSaid("plain", atom.value, plural=atom.plural)
+    c.i += 1
+    return True
+
+
+def _side(c: Cursor, group: Group, atom: Atom) -> bool:
+    del group
+    if atom.text not in ("LEFT", "RIGHT"):
+        return False
+    c.out.sides.append((atom.text, len(c.out.groups)))
+    c.i += 1
+    return True
+
+
+def _up_to(c: Cursor, group: Group, atom: Atom) -> bool:
+    del atom
+    if c.kind(c.i + 1) not in ("N", "L"):
+        return False
+    c.i += 1
+    _load(c, group, c.a[c.i])
+    if c.kind(c.i) in ("X", "FOR"):
+        c.i += 1
+    return True
+
+
+def _at(c: Cursor, group: Group, atom: Atom) -> bool:
+    """'same at 65', 'same but with 12 reps'."""
+    del atom
+    follow = c.kind(c.i + 1)
+    if follow in ("DELTA", "R", "H"):
+        c.i += 1
+        return True
+    if follow == "L" or (follow == "N" and c.a[c.i + 1].value > TOP_EFFORT):
+        c.i += 1
+        return _load(c, group, c.a[c.i])
+    return False
+
+
+def _link(c: Cursor, group: Group, atom: Atom) -> bool:
+    del group, atom
+    if c.kind(c.i + 1) not in (*COUNTS, "S"):
+        return False
+    c.i += 1
+    return True
+
+
+def _sets(c: Cursor, group: Group, atom: Atom) -> bool:
+    if group.reps:
+        return False
+    group.sets = atom.value
+    c.i += 1
+    return True
+
+
+def _separator(c: Cursor, group: Group, atom: Atom) -> bool:
+    """What parts the words of one sameness; a full stop only where the count is still to come."""
+    if atom.text == "STOP":
+        goes = group.load_change is not None and not group.reps and c.kind(c.i + 1) == "R"
+    else:
+        goes = atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH", "THEN") and _goes_on(c, c.i + 1)
+    c.i += goes
+    return goes
+
+
+def _count(c: Cursor, group: Group, atom: Atom) -> bool:
+    if group.reps or (atom.kind == "N" and c.kind(c.i + 1) == "X" and c.kind(c.i + 2) in ("N", "R")):
+        return False
+    c.i += 1
+    c.append(group, atom)
+    group.chained = True
+    further_counts(c, group)
+    return True
+
+
+_TAKES: Final[dict[str, Callable[[Cursor, Group, Atom], bool]]] = {
+    "SAME": _word, "SAMEREPS": _word, "MORE": _more, "DELTA": _delta, "L": _load, "SIDE": _side, "UPTO": _up_to, "AT": _at,
+    "FOR": _link, "X": _link, "OF": _link, "S": _sets, "SEP": _separator, "N": _count, "R": _count, "H": _count, "D": _count,
+}  # fmt: skip
+"""What each kind of atom says of a set that is as the last one; each says whether it was taken, and moves on."""
+TOP_EFFORT: Final = 10.0
+"""The top of the RPE scale: a number behind an at-sign up to this is an effort."""
 
 
 def _breathed(c: Cursor, atom: Atom) -> None:

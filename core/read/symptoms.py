@@ -61,6 +61,7 @@ _SHOOTING: Final = frozenset({
 })  # fmt: skip
 """What runs along a nerve, and is no numbness of the saddle."""
 _YIELDS: Final = frozenset({
+    "asleep", "fell asleep", "went to sleep", "gone to sleep",
     "gave out", "gives out", "giving way", "gave way", "gives way", "went limp", "shot down", "goes down", "running down",
 })  # fmt: skip
 """What a limb does, said behind its name."""
@@ -432,11 +433,11 @@ def _dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> 
         and not any(s.all[i].has("HIT") for i in range(a, b + 1))
     ):
         return True
-    if sign == "injury" and any(s.all[i].has("SKIN") for i in near):
+    if any(s.all[i].has(*_OFF.get(sign, ())) for i in near):
+        return True
+    if sign == "injury" and not said and _of_a_thing(s, first, last):
         return True
     if _of_others_in_general(s, first, last):
-        return True
-    if sign == "heart" and any(s.all[i].has("EXCITED") for i in near):
         return True
     if sign in ("heart", "breath") and any(s.all[i].has("SETTLED") and not _negated(s, i, first) for i in near):
         return True
@@ -462,6 +463,18 @@ def _dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> 
     return _theirs(s, a) or any(
         s.all[i].has("OTHER") and s.all[i].text in ("his", "her", "their") for i in range(a, b + 1)
     )
+
+
+_OFF: Final[dict[Sign, tuple[str, ...]]] = {
+    "injury": ("SKIN",), "bladder": ("LONGSIT",), "nerve": ("FROZEN",), "heart": ("EXCITED",),
+}  # fmt: skip
+"""What else in the sentence accounts for a sign."""
+
+
+def _of_a_thing(s: Stream, first: int, last: int) -> bool:
+    """Whether the sentence breaks a door or a strap, and names no part of the body."""
+    sentence = s.all[first:last]
+    return any(one.has("THING") for one in sentence) and not any(one.has("PART", "LIMB", "CRUSHER") for one in sentence)
 
 
 _GENERAL: Final = frozenset(

@@ -59,7 +59,7 @@ def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) 
     """Without the word: an X among the parts typed large or between dashes, or four figures in one run."""
     if len(parts) != 4 or s.is_(first - 1, "X", "IN"):
         return False
-    if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not _only_code(s, first, last, parts):
+    if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not _only_code(s, last, parts):
         return False
     lexemes = s.all[first : last + 1]
     most = max(part or 0 for part in parts)
@@ -76,7 +76,7 @@ def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) 
     return len(crosses) == 1 and (large or dashes) and len(lexemes[0].text) == (1 if dashes else 2)
 
 
-def _only_code(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
+def _only_code(s: Stream, last: int, parts: list[float | None]) -> bool:
     """A code at the message's start: other counts follow, none with an x, and the pause at the top is short."""
     later = s.all[last + 1 :]
     return (
@@ -172,4 +172,6 @@ def no_pause(s: Stream, i: int) -> Found:
 
 
 def explode(s: Stream, i: int) -> Found:
+    """An explosive way up is 0 seconds."""
+    del s
     return Remark("tempo", (None, None, 0.0, None), i, i)

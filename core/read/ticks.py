@@ -68,31 +68,41 @@ def drop_labels(s: Stream) -> None:
         for first, _ in numbered:
             s.use([first, first + 1])
     for i in range(len(s)):
-        if s.is_(i, "SETS") and s.all[i].text in ("set", "round", "sets") and "NUM" not in s.all[i].k:
-            number = s.num(i + 1)
-            label = (
-                number is not None and number == int(number) and number <= 12 and not s.all[i + 1].has("REPQ", "SETQ")
-            )
-            if label and (_names_a_set(s, i) or (s.all[i].text == "set" and not s.is_(i + 2, "X", "REPS"))):
-                s.use([i, i + 1])
-        elif s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or s.all[min(i + 1, len(s) - 1)].text == "one"):
-            if not s.is_(i - 1, "AMEND") and not s.is_(i - 2, "AMEND"):
-                s.use([i, i + 1])
+        if _labels_a_set(s, i):
+            s.use([i, i + 1])
     _drop_counting(s, rows)
     for first, last in rows:
-        if (
-            last - first > 3
-            and len(s.all[first].text) == 1
-            and s.all[first].text.isalpha()
-            and s.is_(first + 1, "COLON")
-        ):
+        if _lettered(s, first, last):
             s.use([first, first + 1])
-    for first, _ in rows:
-        letter = s.all[first].text
-        if len(letter) == 1 and letter.isalpha() and s.is_(first + 1, "NUM") and s.all[first + 1].glued:
-            after = s.skip(first + 2, "CLOSE", "STOP", "COLON", "DASH", "DOT")
-            if s.is_(after, "EX", "BODY", "WEIGHTED"):
-                s.use([first, first + 1])
+
+
+def _labels_a_set(s: Stream, i: int) -> bool:
+    """set 2, second set, the third one: which set it is, not how many."""
+    if s.is_(i, "ORD"):
+        named = s.is_(i + 1, "SETS") or (i + 1 < len(s) and s.all[i + 1].text == "one")
+        return named and not s.is_(i - 1, "AMEND") and not s.is_(i - 2, "AMEND")
+    if not s.is_(i, "SETS") or s.is_(i, "NUM") or s.all[i].text not in ("set", "round", "sets"):
+        return False
+    number = s.num(i + 1)
+    if number is None or number != int(number) or number > MOST_LABELS or s.all[i + 1].has("REPQ", "SETQ"):
+        return False
+    return _names_a_set(s, i) or (s.all[i].text == "set" and not s.is_(i + 2, "X", "REPS"))
+
+
+MOST_LABELS = 12
+"""A set's number in its exercise is not larger (common practice, no source)."""
+
+
+def _lettered(s: Stream, first: int, last: int) -> bool:
+    """A1 bench, B: row: letters that name the lines of a list."""
+    letter = s.all[first].text
+    if len(letter) != 1 or not letter.isalpha():
+        return False
+    if s.is_(first + 1, "COLON"):
+        return last - first > 3
+    if not s.is_(first + 1, "NUM") or not s.all[first + 1].glued:
+        return False
+    return s.is_(s.skip(first + 2, "CLOSE", "STOP", "COLON", "DASH", "DOT"), "EX", "BODY", "WEIGHTED")
 
 
 def _drop_counting(s: Stream, rows: list[tuple[int, int]]) -> None:

@@ -1,5 +1,8 @@
 """Numbers joined with the units and words that make quantities of them: 60 kg, 90 s, 8 reps, 1 min 30."""
 
+from collections.abc import Callable
+from typing import Final
+
 from core.model.quantities import POUND_KG
 from core.read.lexeme import Lexeme
 
@@ -50,52 +53,58 @@ def _set_label(lexemes: list[Lexeme], i: int) -> bool:
 
 
 def _join(lexeme: Lexeme, unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
-    value, k = lexeme.value, lexeme.k
-    kinds = unit.k
+    """Give a number the meaning of the unit behind it; False where the word behind it is no unit of it."""
     if lexeme.plural and not unit.glued:
         return False
-    done = True
-    if "KG" in kinds or ("GKG" in kinds and unit.glued):
-        k["LOADQ"] = value
-    elif "LB" in kinds:
-        k["LOADQ"] = value * POUND_KG
-    elif "METRE" in kinds:
-        k["DIST"] = value * unit.num("METRE")
-        if "MIN" in kinds:
-            k["DUR"] = value * 60
-    elif "SEC" in kinds:
-        k["DUR"] = value
-    elif "MIN" in kinds:
-        k["DUR"] = value * 60
-    elif "HOUR" in kinds and (unit.glued or len(unit.text) > 1):
-        k["LONG"] = value * 3600
-    elif "CM" in kinds and (unit.glued or unit.text not in ("in", '"')):
-        k["LEN"] = value * unit.num("CM")
-    elif "CLOCK" in kinds:
-        k["CLOCKTIME"] = value
-    elif "PERCENT" in kinds:
-        k["PCT"] = value
-    elif "FAR" in kinds:
-        k["FARQ"] = value
-    elif "STRIDES" in kinds:
-        k["STRIDEQ"] = value
-    elif "REPS" in kinds and not (unit.text == "r" and not unit.glued):
-        k["REPQ"] = value
-    elif "SETS" in kinds:
-        follow = lexemes[i + 2] if i + 2 < len(lexemes) else None
-        if unit.text in ("set", "round") and value != 1 and follow is not None and follow.has("NUM") and not unit.glued:
-            return False
-        k["SETQ"] = value
-    elif "TIMES" in kinds:
-        k["TIMESQ"] = value
-    else:
-        done = False
-    if done:
-        lexeme.end = unit.end
-        lexeme.text += " " + unit.text
-        if not {"REPQ", "SETQ", "TIMESQ"} & k.keys():
-            k.pop("NUM", None)
-    return done
+    for kind, meanings, fits in _UNITS:
+        if kind in unit.k and fits(unit, lexemes, i):
+            for meaning, factor in meanings:
+                lexeme.k[meaning] = lexeme.value * (unit.num(kind) if factor is None else factor)
+            lexeme.end = unit.end
+            lexeme.text += " " + unit.text
+            if lexeme.k.keys().isdisjoint(("REPQ", "SETQ", "TIMESQ")):
+                lexeme.k.pop("NUM", None)
+            return True
+    return False
+
+
+def _always(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    del unit, lexemes, i
+    return True
+
+
+def _glued(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    del lexemes, i
+    return unit.glued
+
+
+def _counted_sets(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    """'1 set', '3 sets'; but in '8 set 2 7' the word belongs to the number behind it."""
+    follow = lexemes[i + 2] if i + 2 < len(lexemes) else None
+    singular = unit.text in ("set", "round") and lexemes[i].value != 1 and not unit.glued
+    return not (singular and follow is not None and follow.has("NUM"))
+
+
+_Fits = Callable[[Lexeme, list[Lexeme], int], bool]
+_UNITS: Final[tuple[tuple[str, tuple[tuple[str, float | None], ...], _Fits], ...]] = (
+    ("KG", (("LOADQ", 1.0),), _always),
+    ("GKG", (("LOADQ", 1.0),), _glued),
+    ("LB", (("LOADQ", POUND_KG),), _always),
+    ("FAR", (("FARQ", 1.0),), _always),
+    ("METRE", (("DIST", None),), lambda unit, lexemes, i: "MIN" not in unit.k),
+    ("METRE", (("DIST", None), ("DUR", 60.0)), _always),
+    ("SEC", (("DUR", 1.0),), _always),
+    ("MIN", (("DUR", 60.0),), _always),
+    ("HOUR", (("LONG", 3600.0),), lambda unit, lexemes, i: unit.glued or len(unit.text) > 1),
+    ("CM", (("LEN", None),), lambda unit, lexemes, i: unit.glued or unit.text not in ("in", '"')),
+    ("CLOCK", (("CLOCKTIME", 1.0),), _always),
+    ("PERCENT", (("PCT", 1.0),), _always),
+    ("STRIDES", (("STRIDEQ", 1.0),), _always),
+    ("REPS", (("REPQ", 1.0),), lambda unit, lexemes, i: unit.text != "r" or unit.glued),
+    ("SETS", (("SETQ", 1.0),), _counted_sets),
+    ("TIMES", (("TIMESQ", 1.0),), _always),
+)
+"""A unit's kind, the meanings it gives with their factors (None: the unit's own), and where it counts as one."""
 
 
 def _long_durations(lexemes: list[Lexeme]) -> list[Lexeme]:

@@ -1,0 +1,59 @@
+"""A settled group into its bare sets, with what no person lifts or counts turned into a question."""
+
+from dataclasses import replace
+
+from core.evidence.exercises import Exercise
+from core.evidence.plausible import BOUNDS
+from core.model.acts import SetAct
+from core.read.doubts import Doubt
+from core.read.groups import Group, Rep
+from core.read.loads import Known
+
+
+def built(group: Group, load: Known, row: Exercise) -> list[SetAct] | Doubt:
+    """A group with its load known, as bare sets."""
+    sets = group.sets or 1.0
+    if len(group.reps) > BOUNDS["most_message_sets"].value:
+        return Doubt("numbers")
+    if sets > BOUNDS["most_sets"].value or sets != int(sets) or sets < 1:
+        return Doubt("numbers")
+    out: list[SetAct] = []
+    reps = group.reps * int(sets) if len(group.reps) == 1 or group.sets else group.reps
+    for rep in reps:
+        act = _one(rep, load, row)
+        if act is None:
+            return Doubt("reps" if rep.n != int(rep.n) or rep.n > 1000 else "numbers")
+        out.append(act)
+        out.extend(replace(act, reps=int(part), drop=True) for part in rep.parts)
+    if group.drop and out:
+        out = [replace(act, drop=True) for act in out] if len(out) == 1 else out
+    return out
+
+
+def _one(rep: Rep, load: Known, row: Exercise) -> SetAct | None:
+    side = rep.side if rep.side in ("left", "right") else None
+    if rep.kind == "H":
+        within = 0 < rep.n <= BOUNDS["most_hold_s"].value
+        return SetAct(row.id, load, hold_s=rep.n, side=side) if within else None  # type: ignore[arg-type]
+    if rep.kind == "D":
+        return SetAct(row.id, load, distance_m=rep.n, side=side)  # type: ignore[arg-type]
+    if rep.n != int(rep.n) or rep.n > _most_reps(load, row):
+        return None
+    return SetAct(row.id, load, int(rep.n), side=side)  # type: ignore[arg-type]
+
+
+def _most_reps(load: Known, row: Exercise) -> float:
+    if load is None or load.kind in ("body", "band", "assist"):
+        return BOUNDS["most_reps_body"].value
+    if row.id == "kettlebell-swing":
+        return BOUNDS["most_reps_body"].value
+    return BOUNDS["most_reps_heavy" if row.kind == "compound" else "most_reps_light"].value
+
+
+def recounted(base: SetAct, change: float) -> SetAct:
+    """The same set with its count changed; a count that is said anew is not recounted."""
+    if base.reps is not None:
+        return replace(base, reps=max(0, int(base.reps + change)))
+    if base.hold_s is not None:
+        return replace(base, hold_s=max(0.0, base.hold_s + change))
+    return base

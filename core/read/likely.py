@@ -1,0 +1,106 @@
+"""What a number can be on this exercise, for this lifter: a load, a count of sets, repetitions.
+
+Weighs it against the plan, the last set, the usual load and what the exercise allows; decides nothing by itself.
+"""
+
+from core.evidence.exercises import EXERCISES, Exercise
+from core.evidence.plausible import BOUNDS
+from core.model.acts import SetAct
+from core.model.quantities import from_kg
+from core.model.reading import Setting
+from core.read.groups import Group, Parsed, Rep
+from core.read.loads import Known, is_barbell, known_load, outside, usual_kg
+
+
+class Likely:
+    """The likelihoods on one exercise; ``before`` is the set just settled, which the next is weighed against."""
+
+    def __init__(self, parsed: Parsed, exercise: str, setting: Setting) -> None:
+        self.parsed = parsed
+        self.id = exercise
+        self.row: Exercise = EXERCISES[exercise]
+        self.setting = setting
+        self.before: SetAct | None = None
+        self.given: Known = known_load(exercise, setting)
+        self.outside = outside(self.row)
+
+    def usual(self) -> float | None:
+        """The known load in the lifter's unit."""
+        if self.before is not None and self.before.load is not None and self.before.load.kg:
+            return from_kg(self.before.load.kg, self.setting.unit)
+        kg = usual_kg(self.id, self.setting)
+        return None if kg is None else from_kg(kg, self.setting.unit)
+
+    def near(self, number: float, share: float | None = None) -> bool:
+        usual = self.usual()
+        part = BOUNDS["near_known_load"].value if share is None else share
+        return usual is not None and abs(number - usual) <= part * usual
+
+    def can_be_load(self, number: float) -> bool:
+        if not self.outside and not self.parsed.weighted and not self.parsed.assisted:
+            return False
+        least = from_kg(BOUNDS["least_barbell_kg"].value, self.setting.unit) if is_barbell(self.id) else 1.0
+        return number >= least
+
+    def can_be_sets(self, number: float) -> bool:
+        return number == int(number) and 1 <= number <= BOUNDS["likely_sets"].value
+
+    def certain(self, lead: float) -> bool:
+        """Too many for sets by any count."""
+        return lead > 3 * BOUNDS["likely_sets"].value
+
+    def weigh(self, lead: float, reps: float, *, as_load: bool, as_sets: bool) -> str:
+        if lead == reps and (as_load or self.outside) and self.usual() is None and not self.certain(lead):
+            return "ask"
+        if as_sets != as_load:
+            return "load" if as_load else "sets"
+        if not as_load:
+            return "sets" if lead <= BOUNDS["most_sets"].value and not self.outside else "load"
+        if self.near(lead):
+            return "load"
+        if self.usual() is not None:
+            usual = self.usual() or 0.0
+            if lead < 0.4 * usual:
+                return "sets"
+            return "ask" if lead <= 6 else "load"
+        if lead < reps:
+            if lead <= 5:
+                return "sets"
+            return "load" if self.row.load_kind == "per_hand" or self.row.kind == "isolation" else "ask"
+        if reps >= 5:
+            return "load"
+        return "ask" if self.row.kind == "isolation" or self.row.load_kind == "per_hand" else "sets"
+
+    def first_as_load(self, group: Group, first: Rep, rest: list[float], *, carried: bool) -> bool:
+        if first.plural or first.n != int(first.n):
+            return True
+        if not first.explicit and all(rep.explicit for rep in group.reps[1:]) and first.n > max(rest):
+            return True
+        most = max(rest)
+        ratio = first.n / most if most else 10.0
+        apart = (
+            bool(group.gaps)
+            and group.gaps[0] in (" ", "COLON")
+            and all(gap not in (" ", "COLON") for gap in group.gaps[1:])
+            and (len(group.gaps) > 1)
+        )
+        known = self.given is not None or carried
+        if not self.can_be_load(first.n) or group.behind is not None:
+            return False
+        if known:
+            return (
+                (ratio >= 1.7 and (self.near(first.n, 0.5)))
+                or (apart and self.near(first.n))
+                or (first.n >= 40 and ratio >= 3)
+            )
+        if ratio >= 1.7 and first.n >= 12:
+            return True
+        if first.n < min(rest) and len(rest) > 1 and max(rest) == min(rest):
+            return True
+        if ratio >= 1.6 and first.n >= 20 and len(rest) == 1:
+            return True
+        if ratio >= 1.5 and first.n >= 20 and len(rest) > 1 and max(rest) - min(rest) <= 2:
+            return True
+        if apart or (group.gaps and group.gaps[0] == "COLON"):
+            return True
+        return first.n > 30 and ratio > 1.3
