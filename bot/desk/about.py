@@ -198,7 +198,7 @@ def _yes_no(me: Oneself, stand: Stand, key: Key, *, yes: bool) -> bool:
 def _screened(me: Oneself, key: Key) -> list[str]:
     """A yes: see a physician first; all targets are held until the coach clears it."""
     about.hold_back(me.conn, me.who.id, "screening", me.case.now)
-    me.tell_coach("about.coach.screened", kind="alert", question=me.say(f"about.ask.{key}"))
+    me.tell_coach("about.coach.screened", kind="alert", question=lambda voice: voice.say(f"about.ask.{key}"))
     return [me.voice.by_coach("about.screened")]
 
 

@@ -150,8 +150,7 @@ def _which_day(me: Oneself, wish: WhichDay) -> Lines:
 def _trains(me: Oneself, wish: Trains) -> Lines:
     plan = plans.weekly(me.conn, me.who.id)
     wanted = week.training_on(plan, wish.days, me.say("about.training"))
-    days = say_about.days(me.voice, wish.days)
-    me.tell_coach("about.coach.days", days=days)
+    me.tell_coach("about.coach.days", days=lambda voice: say_about.days(voice, wish.days))
     if wanted is None:
         return [me.voice.by_coach("about.days.plan", days=say_about.week(me.voice, plan))]
     _plan(me, wanted)
@@ -164,6 +163,10 @@ def _plan(me: Oneself, wanted: Plan) -> None:
     me.renewed()
 
 
+def _named_day(weekday: int) -> Callable[[Voice], str]:
+    return lambda voice: voice.say(f"weekday.{weekday}")
+
+
 def _out(me: Oneself, wish: DayOut) -> Lines:
     plan = plans.weekly(me.conn, me.who.id)
     day = plan.on(wish.weekday)
@@ -171,7 +174,7 @@ def _out(me: Oneself, wish: DayOut) -> Lines:
     if day is None:
         return [me.say("about.day.none", day=name)]
     _plan(me, week.without(plan, wish.weekday))
-    me.tell_coach("about.coach.out", day=name, title=day.title)
+    me.tell_coach("about.coach.out", day=_named_day(wish.weekday), title=day.title)
     return [me.voice.by_coach("about.day.out", day=name, title=day.title)]
 
 
@@ -186,7 +189,8 @@ def _day_moved(me: Oneself, wish: DayMoved) -> Lines:
         return [me.say("about.day.taken", day=to)]
     _plan(me, wanted)
     at = me.voice.clock(wish.at or day.at)
-    me.tell_coach("about.coach.moved" if day.weekday != wish.to else "about.coach.timed", day=name, to=to, at=at)
+    key = "about.coach.moved" if day.weekday != wish.to else "about.coach.timed"
+    me.tell_coach(key, day=_named_day(wish.weekday), to=_named_day(wish.to), at=at)
     return [me.say("about.day.moved", title=day.title, to=to, at=at)]
 
 
@@ -247,7 +251,7 @@ def _away(me: Oneself, wish: Away) -> Lines:
     span = [me.today + timedelta(days=n) for n in range((wish.last - me.today).days + 1)]
     about.call_off(me.conn, me.who.id, [on for on in span if plan.on(on.weekday())])
     me = me.with_profile(away_through=wish.last).renewed()
-    me.tell_coach("about.coach.away", day=me.voice.date(wish.last))
+    me.tell_coach("about.coach.away", day=lambda voice: voice.date(wish.last))
     return [me.say("about.away", day=say_about.day(me.voice, wish.last))]
 
 

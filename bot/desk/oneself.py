@@ -95,8 +95,9 @@ class Oneself:
         outbox.queue(self.conn, here, self.case.now)
 
     def tell_coach(self, key: str, kind: Kind = "summary", **slots: object) -> None:
-        """Word to the coach, in the coach's own language."""
+        """Word to the coach, in the coach's own language; a slot may be made with the coach's voice."""
         if self.who.coach is not None:
             voice = voice_of(people.profile(self.conn, self.who.coach), "kg")
-            letter = Letter(voice.say(key, name=self.profile.name, **slots), kind=kind, person=self.who.coach)
+            filled = {name: slot(voice) if callable(slot) else slot for name, slot in slots.items()}
+            letter = Letter(voice.say(key, name=self.profile.name, **filled), kind=kind, person=self.who.coach)
             outbox.queue(self.conn, letter, self.case.now)

@@ -133,7 +133,10 @@ GERMAN: Final[Mapping[str, str | tuple[str, str]]] = {
     "begin.unplanned": "Begonnen. Heute ist nichts geplant; schreib jeden Satz, wenn du ihn machst.",
     "recap.head": ("{n} Satz heute.", "{n} Sätze heute."),
     "recap.nothing": "Training beendet. Heute keine Sätze.",
-    "recap.silence": ("Zwei stille Stunden, also habe ich den Tag beendet: {n} Satz.", "Zwei stille Stunden, also habe ich den Tag beendet: {n} Sätze."),
+    "recap.silence": (
+        "Zwei stille Stunden, also habe ich den Tag beendet: {n} Satz.",
+        "Zwei stille Stunden, also habe ich den Tag beendet: {n} Sätze.",
+    ),
     "recap.steps": ("Schritt: {list}.", "Schritte: {list}."),
     "recap.step": "{exercise} ({what})",
     "recap.skipped": "Ausgelassen: {list}.",
@@ -235,7 +238,10 @@ GERMAN: Final[Mapping[str, str | tuple[str, str]]] = {
     "missed.did": 'Gut. Beginn mit dem Tag, zum Beispiel "yesterday goblet squat 24 kg 12 12 10".',
     "missed.off": "Gut. Weiter im Plan.",
     "week.head": "Deine Woche, {first} bis {last}: {kept} von {planned} geplanten Trainings, {sets}.",
-    "week.head.unplanned": ("Deine Woche, {first} bis {last}: {kept} Training, {sets}.", "Deine Woche, {first} bis {last}: {kept} Trainings, {sets}."),
+    "week.head.unplanned": (
+        "Deine Woche, {first} bis {last}: {kept} Training, {sets}.",
+        "Deine Woche, {first} bis {last}: {kept} Trainings, {sets}.",
+    ),
     "week.none": "Deine Woche, {first} bis {last}: keine Sätze. Weiter im Plan.",
     "week.steps": ("{n} Schritt: {list}.", "{n} Schritte: {list}."),
     "weekday.0": "Montag",

@@ -133,7 +133,10 @@ SPANISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "begin.unplanned": "Empezado. Hoy no hay nada previsto; escribe cada serie al hacerla.",
     "recap.head": ("{n} serie hoy.", "{n} series hoy."),
     "recap.nothing": "Sesión cerrada. Ninguna serie hoy.",
-    "recap.silence": ("Dos horas en silencio, así que cerré el día: {n} serie.", "Dos horas en silencio, así que cerré el día: {n} series."),
+    "recap.silence": (
+        "Dos horas en silencio, así que cerré el día: {n} serie.",
+        "Dos horas en silencio, así que cerré el día: {n} series.",
+    ),
     "recap.steps": ("Paso: {list}.", "Pasos: {list}."),
     "recap.step": "{exercise} ({what})",
     "recap.skipped": "Dejado: {list}.",
@@ -235,7 +238,10 @@ SPANISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "missed.did": 'Bien. Empieza por el día, por ejemplo "yesterday goblet squat 24 kg 12 12 10".',
     "missed.off": "Bien. Seguimos con el plan.",
     "week.head": "Tu semana, {first} a {last}: {kept} de {planned} sesiones previstas, {sets}.",
-    "week.head.unplanned": ("Tu semana, {first} a {last}: {kept} sesión, {sets}.", "Tu semana, {first} a {last}: {kept} sesiones, {sets}."),
+    "week.head.unplanned": (
+        "Tu semana, {first} a {last}: {kept} sesión, {sets}.",
+        "Tu semana, {first} a {last}: {kept} sesiones, {sets}.",
+    ),
     "week.none": "Tu semana, {first} a {last}: ninguna serie. Seguimos con el plan.",
     "week.steps": ("{n} paso: {list}.", "{n} pasos: {list}."),
     "weekday.0": "lunes",

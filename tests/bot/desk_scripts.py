@@ -84,7 +84,7 @@ class Talk:
 def _shown(parcel: Parcel) -> str:
     file = f"({parcel.attachment[0]})" if parcel.attachment else ""
     row = " ".join(f"[{label}]" for label, _ in parcel.buttons)
-    return "\n".join(filter(None, (parcel.text, file, row)))
+    return "\n".join(filter(None, (*parcel.text.split("\n"), file, row)))
 
 
 async def played(entries: list[Entry], folder: Path) -> list[Entry]:
