@@ -4,143 +4,19 @@ Works clause by clause on messages that report no new set there; knows the last 
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
-from typing import Final
+from dataclasses import replace
 
 from core.evidence.exercises import EXERCISES
-from core.model.acts import Amend, Erase, SetAct, Which
-from core.model.quantities import POUND_KG, Load, from_kg, to_kg
+from core.model.acts import Amend, SetAct, Which
 from core.model.reading import Setting
-from core.read.atoms import Atom, LoadSaid
-from core.read.flow import one_of
+from core.read.erasing import Corrected, set_numbers, small
+from core.read.flowed import one_of
 from core.read.forming import Atomiser
-from core.read.loads import moved
 from core.read.moods import clauses
 from core.read.names import Mention
 from core.read.remark import Remark
+from core.read.set_changes import Change, Context, from_remark, quantities, unit_only
 from core.read.stream import Clause, Stream
-
-STRONG: Final = frozenset({
-    "make that", "make it", "actually", "sorry", "sry", "soz", "i mean", "i meant", "meant", "correction", "oops", "ooops", "whoops",
-    "scratch that", "should be", "should have been", "shouldve been", "was actually", "change it to", "change that to", "my bad",
-    "typo", "no wait", "was meant to be", "were actually", "that should be", "wait no", "correct that to", "it should be", "set it to",
-    "mistyped", "miscounted", "apologies", "apols", "i put", "i wrote", "amend", "adjust", "mistake", "oh wait", "change the last",
-    "change last", "fix last", "fix that", "forgot", "forgot to say", "forgot to mention", "forgot to add", "call that", "call it", "mark it",
-    "mark that", "mark", "mark set", "mark the last", "count that", "log that as", "log it as", "misread", "misclicked", "wrong", "add em", "hmm no", "rather",
-    "change set", "change", "edit", "fix", "update", "err", "er", "wait", "nope", "hang on", "pardon", "put that down as", "ah", "duh",
-    "class that", "should say", "tweak", "supposed to be", "i said",
-})  # fmt: skip
-"""Words that by themselves announce a correction."""
-POINTING: Final = frozenset(
-    {
-        "that was",
-        "it was",
-        "those were",
-        "they were",
-        "thats",
-        "was",
-        "were",
-        "them were",
-        "reads",
-        "add",
-        "put",
-        "was only",
-        "were only",
-    }
-)
-"""Words that correct only when they point at a set already kept."""
-INLINE: Final = STRONG - {
-    "change", "edit", "fix", "update", "forgot", "forgot to say", "forgot to mention", "forgot to add", "wrong", "mistake", "add em", "ah",
-    "duh", "hang on", "i said", "tweak", "i put", "i wrote", "adjust", "supposed to be",
-}  # fmt: skip
-
-Change = dict[str, object]
-
-
-@dataclass(frozen=True, slots=True)
-class Corrected:
-    """A correction and the lexeme where it starts."""
-
-    act: Amend | Erase
-    at: int
-
-
-def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
-    """Sets said not to have happened; their lexemes are marked as used."""
-    out: list[Corrected] = []
-    for clause in clauses(s):
-        at = next((i for i in range(clause.first, clause.last) if s.is_(i, "ERASE")), None)
-        inline = (
-            at is not None
-            and not clause.opens
-            and any(s.is_(i, "X") for i in range(clause.first))
-            and s.is_(clause.last + 1, "NUM", "LOADQ")
-        )
-        if inline or at is None or clause.asked or (at in undone and not s.is_(at, "TODAYALL")):
-            continue
-        if any(s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN", "SIDE") for i in range(clause.first, clause.last)):
-            continue
-        which = _targets(s, clause, at)
-        if (
-            which == ["last"]
-            and out
-            and not clause.opens
-            and not any(s.is_(i, "LAST") for i in range(clause.first, clause.last))
-        ):
-            s.use(range(clause.first, clause.last))
-            continue
-        if not which or any(s.is_(i, "LOADQ", "X") for i in range(clause.first, clause.last)):
-            continue
-        span = s.span(clause.first, clause.last - 1)
-        out.extend(Corrected(Erase(one, span), clause.first) for one in which)
-        s.use(range(clause.first, clause.last))
-        if clause.last + 1 < len(s) and s.is_(clause.last + 1, "ERASE"):
-            s.use([clause.last + 1])
-    return out
-
-
-def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
-    inside = range(clause.first, clause.last)
-    if any(s.is_(i, "TODAYALL") and s.all[i].text not in ("all of it", "the lot") for i in inside):
-        return ["today"]
-    numbers = _set_numbers(s, clause)
-    if numbers:
-        return list(numbers)
-    last = next((i for i in inside if s.is_(i, "LAST")), None)
-    if last is not None:
-        count = s.num(last + 1)
-        if count is not None and 1 <= count <= 5 and s.all[last + 1].text != "one":
-            return ["last"] * int(count)
-        if s.is_(last + 1, "BOTH") or s.all[last].text.endswith("couple"):
-            return ["last", "last"]
-        return ["last"]
-    if any(s.is_(i, "NUM") for i in inside) or any(s.is_(i, "EX") for i in inside):
-        return []
-    if any(s.is_(i, "THAT") for i in inside) or s.all[at].text in ("undo", "take it off", "remove it", "scratch that"):
-        return ["last"]
-    return []
-
-
-def _set_numbers(s: Stream, clause: Clause) -> list[int]:
-    """Set 2, second set, sets 2 and 3."""
-    out: list[int] = []
-    for i in range(clause.first, clause.last):
-        if s.is_(i, "SETS") and s.all[i].text in ("set", "sets", "round") and _small(s, i + 1):
-            out.append(int(s.all[i + 1].value))
-            j = i + 2
-            while s.is_(j, "AND", "COMMA") and _small(s, j + 1) and s.all[i].text == "sets":
-                out.append(int(s.all[j + 1].value))
-                j += 2
-        elif s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or s.is_(i + 1, "NUM")):
-            out.append(int(s.all[i].num("ORD")))
-        elif s.is_(i, "SETREF") and _small(s, i + 1):
-            out.append(int(s.all[i + 1].value))
-    return out
-
-
-def _small(s: Stream, i: int) -> bool:
-    number = s.num(i)
-    return number is not None and number == int(number) and 1 <= number <= 12
 
 
 class Amender:
@@ -185,7 +61,7 @@ class Amender:
             elif (
                 out
                 and not clause.opens
-                and (self._announces(out[-1]) or (self._announces(clause) and _set_numbers(self._s, out[-1])))
+                and (self._announces(out[-1]) or (self._announces(clause) and set_numbers(self._s, out[-1])))
             ):
                 out[-1] = Clause(
                     out[-1].first, clause.last, out[-1].opens, out[-1].opens_line, out[-1].blank_before, clause.asked
@@ -215,10 +91,12 @@ class Amender:
     def _clause(self, clause: Clause) -> list[Corrected]:
         s = self._s
         inside = range(clause.first, clause.last)
-        numbers = _set_numbers(s, clause)
+        numbers = set_numbers(s, clause)
         points = any(s.is_(i, "LAST", "THAT") for i in inside) or bool(numbers)
-        strong = any(s.is_(i, "AMEND") and s.all[i].text in STRONG for i in inside)
-        weak = any((s.is_(i, "AMEND") and s.all[i].text in POINTING) or s.is_(i, "NEG", "BE", "FEEL") for i in inside)
+        strong = any(s.is_(i, "AMEND") and s.all[i].k["AMEND"] in ("strong", "inline") for i in inside)
+        weak = any(
+            (s.is_(i, "AMEND") and s.all[i].k["AMEND"] == "pointing") or s.is_(i, "NEG", "BE", "FEEL") for i in inside
+        )
         starts_no = s.all[clause.first].text in ("no", "nope") and len(inside) > 1
         negated = self._old_value(clause)
         clears = any(s.is_(i, "CLEARIT") for i in inside) and any(
@@ -273,9 +151,7 @@ class Amender:
         first_clear = next((i for i in range(clause.first, clause.last) if s.is_(i, "CLEARIT", "NEG")), None)
         for remark in self._remarks:
             if clause.first <= remark.first < clause.last:
-                self._from_remark(
-                    change, remark, cleared=s.is_(remark.first - 1, "NEG") or s.is_(remark.first - 2, "NEG")
-                )
+                from_remark(change, remark, cleared=s.is_(remark.first - 1, "NEG") or s.is_(remark.first - 2, "NEG"))
         atoms = Atomiser(s, []).atoms(clause.first, clause.last)
         taken = {i for remark in self._remarks for i in range(remark.first, remark.last + 1)}
         skip = self._skipped(clause, numbers, negated)
@@ -284,7 +160,7 @@ class Amender:
                 change["partials"] = int(s.all[i].value)
                 skip.add(i)
         useful = [a for a in atoms if a.first not in skip and a.first not in taken]
-        self._quantities(change, useful, last)
+        quantities(change, useful, self._context())
         for i in range(clause.first, clause.last):
             if i in skip or not s.is_(i, "EX"):
                 continue
@@ -292,7 +168,7 @@ class Amender:
             if exercise is not None and (last is None or last.exercise != exercise):
                 change["exercise"] = exercise
         if negated is not None and last is not None:
-            self._unit_only(change, clause, negated, last)
+            unit_only(change, self._s, (clause.first, negated), last)
         if not change and first_clear is not None:
             self._cleared(change, clause)
         return change
@@ -323,10 +199,10 @@ class Amender:
                 skip.add(i + 1)
         if numbers:
             for i in range(clause.first, clause.last):
-                if s.is_(i, "SETS", "SETREF") and _small(s, i + 1) and int(s.all[i + 1].value) in numbers:
+                if s.is_(i, "SETS", "SETREF") and small(s, i + 1) and int(s.all[i + 1].value) in numbers:
                     skip.add(i + 1)
                     j = i + 2
-                    while s.is_(j, "AND") and _small(s, j + 1):
+                    while s.is_(j, "AND") and small(s, j + 1):
                         skip.add(j + 1)
                         j += 2
                 if s.is_(i, "ORD") and s.num(i + 1) == 1 and s.all[i + 1].text == "one":
@@ -338,116 +214,10 @@ class Amender:
                 skip.add(i)
         return skip
 
-    def _from_remark(self, change: Change, remark: Remark, *, cleared: bool) -> None:
-        what, value = remark.what, remark.value
-        if what == "warmup":
-            change["warmup"] = not cleared
-        elif what == "failed":
-            change["failed"] = True
-            change["rir"] = 0.0
-            if isinstance(value, float):
-                change["reps"] = int(value) - 1
-        elif what in ("rir", "tempo", "rest_s", "form", "range", "partials") and value is not None:
-            change[what] = value
-
-    def _quantities(self, change: Change, atoms: list[Atom], last: SetAct | None) -> None:
+    def _context(self) -> Context:
+        last = self._setting.last
         exercise = last.exercise if last is not None and last.exercise else self._setting.now_on
-        linked = False
-        for n, atom in enumerate(atoms):
-            if atom.kind == "R":
-                change["reps"] = int(atom.value)
-            elif atom.kind == "MORE" and last is not None and last.reps is not None:
-                change["reps"] = int(last.reps + atom.value)
-            elif atom.kind == "H":
-                change["hold_s"] = atom.value
-            elif atom.kind == "D":
-                change["distance_m"] = atom.value
-            elif (
-                atom.kind == "L"
-                and atom.load is not None
-                and atom.load.way == "plates"
-                and not self._s.is_(atom.first, "NUM")
-            ):
-                continue
-            elif atom.kind in ("L", "DELTA") and atom.load is not None and exercise in EXERCISES:
-                load = moved(atom.load, exercise or "", self._setting, last.load if last is not None else None)
-                if load is not None:
-                    change["load"] = load
-            elif atom.kind == "SIDE":
-                change["side"] = {"LEFT": "left", "RIGHT": "right"}.get(atom.text, "each")
-            elif atom.kind == "DROP":
-                change["drop"] = True
-            elif atom.kind == "X":
-                linked = True
-            elif atom.kind == "N" and n and atoms[n - 1].kind == "AT" and "reps" in change and 5 <= atom.value <= 10:
-                change["rir"] = 10 - atom.value
-            elif atom.kind == "N":
-                after = atoms[n + 1].kind if n + 1 < len(atoms) else ""
-                self._number(
-                    change,
-                    atom,
-                    last,
-                    before_x=after in ("X", "FOR"),
-                    after_x=linked or (n > 0 and atoms[n - 1].kind in ("X", "FOR")),
-                )
-                linked = False
-        if last is not None:
-            for field in ("load", "reps"):
-                if field in change and len(change) > 1 and change[field] == getattr(last, field):
-                    del change[field]
-
-    def _number(self, change: Change, atom: Atom, last: SetAct | None, *, before_x: bool, after_x: bool) -> None:
-        value = atom.value
-        if after_x:
-            change["reps"] = int(value)
-            return
-        field = "load" if before_x or value != int(value) else self._likelier(value, last)
-        if field == "load":
-            kind = (
-                last.load.kind
-                if last is not None and last.load is not None and last.load.kind not in ("body", "band")
-                else None
-            )
-            exercise = last.exercise if last is not None and last.exercise else self._setting.now_on
-            if kind is not None:
-                change["load"] = Load(kind, to_kg(value, self._setting.unit))
-            elif exercise in EXERCISES:
-                load = moved(LoadSaid("plain", value), exercise or "", self._setting, None)
-                if load is not None:
-                    change["load"] = load
-        elif field == "hold_s":
-            change["hold_s"] = value
-        elif field == "distance_m":
-            change["distance_m"] = value
-        else:
-            change["reps"] = int(value)
-
-    def _likelier(self, value: float, last: SetAct | None) -> str:
-        """Which field of the last set a bare number corrects: the one that it is nearer to, in proportion."""
-        if last is None:
-            return "load" if value > 30 else "reps"
-        if last.hold_s is not None:
-            return "hold_s"
-        if last.distance_m is not None:
-            return "distance_m"
-        kg = last.load.kg if last.load is not None else None
-        if not kg or last.reps is None:
-            return "reps"
-        load = from_kg(kg, self._setting.unit)
-        reps = max(1.0, float(last.reps))
-        off_load = abs(value - load) / load
-        off_reps = abs(value - reps) / reps
-        return "load" if 2 * off_load < off_reps else "reps"
-
-    def _unit_only(self, change: Change, clause: Clause, negated: int, last: SetAct) -> None:
-        """'that was lb not kg': the same number in the other unit."""
-        s = self._s
-        if change or last.load is None or last.load.kg is None:
-            return
-        for i in range(clause.first, negated):
-            if s.is_(i, "LB", "KG") and not s.is_(i, "NUM", "LOADQ"):
-                number = from_kg(last.load.kg, "kg" if s.is_(i, "LB") else "lb")
-                change["load"] = replace(last.load, kg=number * POUND_KG if s.is_(i, "LB") else number)
+        return Context(self._s, self._setting, last, exercise if exercise in EXERCISES else None)
 
     def _cleared(self, change: Change, clause: Clause) -> None:
         fields: Mapping[str, str] = {"RPE": "rir", "RIR": "rir", "REST": "rest_s", "TEMPO": "tempo", "FORMNOUN": "form"}

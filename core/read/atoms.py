@@ -1,7 +1,7 @@
 """The atoms of the set grammar: bare numbers, loads as said, counts, links and words of sameness."""
 
 from dataclasses import dataclass
-from typing import Final, Literal
+from typing import Literal
 
 from core.read.remark import Remark
 
@@ -38,11 +38,3 @@ class Atom:
     remark: Remark | None = None
     plural: bool = False
     strong: bool = False
-
-
-INLINE: Final = frozenset({
-    "make that", "make it", "actually", "sorry", "sry", "soz", "i mean", "i meant", "meant", "correction", "oops", "ooops", "whoops",
-    "scratch that", "should be", "shouldve been", "should have been", "my bad", "typo", "no wait", "wait no", "wait", "err", "er",
-    "was actually", "that should be", "it should be", "rather", "nope", "pardon", "should say", "apologies", "hmm no", "oh wait", "misread",
-})  # fmt: skip
-"""Words that correct the set said just before them."""

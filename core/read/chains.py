@@ -5,7 +5,7 @@ from core.read.groups import Group, Rep
 
 
 def roles(group: Group, parts: list[Atom], links: list[str], *, listed: bool) -> None:
-    """Fill the group's load, lead, repetitions and sets from linked parts. ``listed``: all behind the first are counts."""
+    """Fill the group from linked parts. ``listed``: all behind the first are counts."""
     if listed:
         first = parts[0]
         group.load = first.load if first.kind == "L" else LoadSaid("plain", first.value, plural=first.plural)

@@ -3,55 +3,21 @@
 Looks at whole clauses; a clause that is wished, asked or another's says none of these, but for the asking ones.
 """
 
-from dataclasses import dataclass
 from typing import Final
 
-from core.model.acts import AsPlanned, Begin, Bodyweight, Finish, Next, Skip, Swap
+from core.model.acts import AsPlanned, Begin, Bodyweight, Finish, Next, Skip
 from core.model.quantities import to_kg
 from core.model.reading import Setting
+from core.read.flowed import FlowAct, Flowed, one_of
 from core.read.moods import clauses
 from core.read.names import Mention
 from core.read.stream import Clause, Stream
+from core.read.swaps import Swaps
 
 LEAST_BODY_KG: Final = 30.0
 MOST_BODY_KG: Final = 300.0
 """What a scale can say of an adult (common practice, no source)."""
 _COUNTING: Final = ("NUM", "LOADQ", "DIST", "REPN", "PLATE", "SETN")
-_BARE_NEXT: Final = frozenset(
-    {
-        "next",
-        "whats left",
-        "what else",
-        "and next",
-        "next one",
-        "whats remaining",
-        "next exercise",
-        "next lift",
-        "next movement",
-    }
-)
-
-FlowAct = AsPlanned | Begin | Bodyweight | Finish | Next | Skip | Swap
-
-
-@dataclass(frozen=True, slots=True)
-class Flowed:
-    """A flow act, the lexeme where it stands, and names that could not be settled to one exercise."""
-
-    act: FlowAct
-    at: int
-    unsure: Mention | None = None
-
-
-def one_of(mention: Mention | None, setting: Setting) -> str | None:
-    """The exercise that a name means here; None when it is lacking or several fit."""
-    if mention is None or mention.lacking:
-        return None
-    if not mention.generic:
-        return mention.ids[0]
-    here = {setting.now_on, setting.last.exercise if setting.last else None, *(line.exercise for line in setting.plan)}
-    fits = [one for one in mention.ids if one in here]
-    return fits[0] if len(fits) == 1 else None
 
 
 class Flow:
@@ -62,6 +28,7 @@ class Flow:
         self._setting = setting
         self._undone = undone
         self._out: list[Flowed] = []
+        self._swaps = Swaps(s, setting, undone)
 
     def read(self) -> list[Flowed]:
         """All flow acts in order; their lexemes are marked as used."""
@@ -72,6 +39,8 @@ class Flow:
             counts = [i for i in range(clause.first, clause.last) if self._s.is_(i, *_COUNTING)]
             for reader in (self._weight, self._swap, self._skip, self._next, self._planned, self._edges):
                 if reader(clause, spots, counts):
+                    if spots.get("FINISH", -1) > max(spots.get("PLANNED", -1), spots.get("SKIP", -1)) >= 0:
+                        self._edges(clause, spots, counts)
                     break
         return self._out
 
@@ -131,103 +100,11 @@ class Flow:
         """A remark in brackets behind the weight, such as the change since last time."""
         return self._s.all[clause.last].has("OPEN") and end - clause.last < 8
 
-    # swap
-
     def _swap(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
         del counts
-        s, names = self._s, self._names(clause)
-        if self._asks_for_swap(clause, spots, names):
-            return True
-        soft = "INSTEAD" in spots and len(names) > 1 and self._soon(clause)
-        if (any(not self._live(i) for i in names) and not soft) or (clause.asked and not names):
-            return False
-        if "INSTEAD" in spots and len(names) >= 2:
-            at = spots["INSTEAD"]
-            before = [i for i in names if i < at]
-            after = [i for i in names if i > at]
-            if after and (before or len(after) >= 2):
-                to, old = (before[-1], after[0]) if before else (after[1], after[0])
-                self._swapped(old, to, at)
-                return True
-        if "SWAPFROM" in spots and names:
-            at = spots["SWAPFROM"]
-            after = [i for i in names if i > at]
-            link = [i for i in range(at, clause.last) if s.is_(i, "SWAPTO", "THEN")]
-            if len(after) >= 2:
-                self._swapped(after[0], after[1], at)
-                return True
-            if len(after) == 1 and any(i < after[0] for i in link):
-                self._swapped(None, after[0], at)
-                return True
-        if ("INSTEADALONE" in spots or "SUBIN" in spots) and names:
-            self._swapped(
-                self._dropped_before(clause), names[-1], spots.get("INSTEADALONE", spots.get("SUBIN", names[-1]))
-            )
-            return True
-        return False
-
-    def _dropped_before(self, clause: Clause) -> int | None:
-        """'pull-ups no, today neutral grip instead': the name turned down in the clause before."""
-        s = self._s
-        before = clause.first - 1
-        if s.is_(before, "COMMA", "DASH", "BUT", "THEN"):
-            k = before - 1
-            while k >= 0 and not s.all[k].has("STOP", "NL", "COMMA"):
-                if s.is_(k, "X", "LOADQ"):
-                    break
-                if s.is_(k, "EX"):
-                    return k
-                k -= 1
-        i = clause.first - 2
-        if i < 1 or not s.is_(clause.first - 1, "COMMA", "DASH") or not s.is_(i, "NEG"):
-            return None
-        return i - 1 if s.is_(i - 1, "EX") else None
-
-    def _soon(self, clause: Clause) -> bool:
-        """'gonna do dumbbell bench instead of bench': said of now, so decided."""
-        words = [self._s.all[i] for i in range(clause.first, clause.last) if self._s.all[i].has("UNDONE", "ASKWORD")]
-        return all(word.text in ("gonna", "going to", "ill", "will", "about to", "have to", "gotta") for word in words)
-
-    def _swapped(self, old: int | None, to: int, at: int) -> None:
-        s = self._s
-        first = min(i for i in (old, to, at) if i is not None)
-        last = max(i for i in (old, to, at) if i is not None)
-        gone = self._exercise(old) if old is not None else None
-        target = self._exercise(to)
-        unsure = (
-            s.all[to].mention if target is None else (s.all[old].mention if old is not None and gone is None else None)
-        )
-        self._out.append(Flowed(Swap(gone, target, s.span(first, last)), first, unsure))
-        self._s.use([at] if old is None else [at, old])
-
-    def _asks_for_swap(self, clause: Clause, spots: dict[str, int], names: list[int]) -> bool:
-        """What can I do instead of pull ups? Any alternative to dips?"""
-        s = self._s
-        at = spots.get("ALTERNATIVE", spots.get("INSTEAD"))
-        asks = (
-            clause.asked
-            or (at is not None and s.all[at].text in _ASKS_ALONE - {"instead", "swap"})
-            or s.is_(s.skip(clause.first, "FILLER"), "ASKWORD")
-            or any(
-                s.all[i].text
-                in ("need", "i need", "want", "any", "another", "different", "give me", "got", "find me", "suggest")
-                for i in range(clause.first, clause.last)
-            )
-        )
-        if at is None or not asks or len(names) > 1:
-            return False
-        if names and names[0] < at and s.all[at].text in ("instead", "something else") and clause.asked:
-            return False
-        if not names and (
-            s.all[at].text not in _ASKS_ALONE or (s.all[at].text in ("instead", "swap") and not clause.asked)
-        ):
-            return False
-        first = min([at, *names])
-        last = max([at, *names])
-        old = self._exercise(names[0]) if names else None
-        self._add(Swap(old, None, s.span(first, last)), first, last)
-        s.use(range(clause.first, clause.last))
-        return True
+        found = self._swaps.read(clause, spots, self._names(clause))
+        self._out.extend(found)
+        return bool(found)
 
     # skip, next, planned, begin and finish
 
@@ -238,7 +115,7 @@ class Flow:
         s = self._s
         after = [i for i in self._names(clause) if i > at]
         direct = s.skip(at + 1, "ARTICLE", "FILLER", "ALL", "MORE", "DAY") if at + 1 < len(s) else at + 1
-        if s.all[at].text in _SHORT_SKIPS and (
+        if s.all[at].k["SKIP"] == "short" and (
             not after or direct != after[0] or not self._ends_there(after[-1], clause)
         ):
             return False
@@ -265,11 +142,11 @@ class Flow:
         """Whether only small words follow the name: 'no curls today', not 'no bench at home'."""
         return not any(self._s.all[k].has("WORD", "AT", "CHAT") for k in range(i + 1, clause.last))
 
-    def _told_off(self, at: int) -> int | None:
+    def _told_off(self, at: int, *, sentence: bool = True) -> int | None:
         """'leg extensions are out, skipping': the name stands before, and nothing is counted."""
         s = self._s
         i = at - 1
-        while i >= 0 and not s.all[i].has("STOP", "NL"):
+        while i >= 0 and not s.all[i].has("NL", *(("STOP",) if sentence else ())):
             if s.is_(i, *_COUNTING):
                 return None
             if s.is_(i, "EX"):
@@ -297,7 +174,7 @@ class Flow:
         follow = s.all[at + 1].text if at + 1 < clause.last else ""
         if follow in ("time", "week", "session", "month", "year", "workout", "for", "set", "block", "monday"):
             return False
-        if s.all[at].text in _BARE_NEXT:
+        if s.all[at].k["NEXTQ"] == "bare":
             others = [i for i in range(clause.first, clause.last) if i != at and s.all[i].has("WORD", "EX")]
             if others:
                 return False
@@ -340,6 +217,8 @@ class Flow:
                 continue
             if s.all[at].text == "finished" and (clause.last - clause.first > 1 or not clause.opens):
                 continue
+            if s.all[at].text in _LEAVING and not any(s.all[i].has("NUM", "DONE") for i in range(at)):
+                continue
             if kind == "FINISH" and s.is_(at + 1, "WITH") and not s.is_(at + 2, "DAY", "TODAYALL"):
                 continue
             if kind == "BEGIN" and (counts or (s.all[at].text in _SOFT_BEGINS and names)):
@@ -376,32 +255,33 @@ class Flow:
         return False
 
 
-_SHORT_SKIPS: Final = frozenset(
+_LEAVING: Final = frozenset(
     {
-        "no",
-        "dropping",
-        "dropped",
-        "giving",
-        "scratch",
-        "leaving",
-        "missing",
-        "cut out",
-        "bin",
-        "avoid",
-        "avoiding",
-        "cutting",
-        "sack",
-        "ditch",
-        "pass on",
-        "bail on",
+        "off to work",
+        "off to bed",
+        "off to the pub",
+        "off to eat",
+        "off for a shower",
+        "off to get food",
+        "off for food",
+        "off to the shower",
     }
 )
+"""Leaving for somewhere ends a session only when something was reported before it."""
 _SOFT_BEGINS: Final = frozenset({"begin", "beginning"})
-_ASKS_ALONE: Final = frozenset({
-    "alternative", "alternatives", "substitute", "something else", "what else can i do", "another exercise", "different exercise",
-    "other exercise", "do instead", "instead", "give me another", "anything else", "another option", "other option", "can i swap", "swap",
-})  # fmt: skip
-FLOWING: Final = frozenset({
-    "WEIGHIN", "INSTEAD", "INSTEADALONE", "SWAPFROM", "SWAPTO", "SUBIN", "ALTERNATIVE", "SKIP", "NEXTQ", "PLANNED", "FINISH",
-    "BEGIN",
-})  # fmt: skip
+FLOWING: Final = frozenset(
+    {
+        "WEIGHIN",
+        "INSTEAD",
+        "INSTEADALONE",
+        "SWAPFROM",
+        "SWAPTO",
+        "SUBIN",
+        "ALTERNATIVE",
+        "SKIP",
+        "NEXTQ",
+        "PLANNED",
+        "FINISH",
+        "BEGIN",
+    }
+)

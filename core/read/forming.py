@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Final
 
-from core.read.atoms import INLINE, Atom, LoadSaid
+from core.read.atoms import Atom, LoadSaid
 from core.read.changes import moved_by, signed
 from core.read.loads_said import assist_said, band_said, bar_said, body_said, plate_said
 from core.read.quantities import quantity
@@ -15,10 +15,26 @@ from core.read.remark import Remark
 from core.read.stream import Stream
 
 _LINKS: Final[dict[str, str]] = {
-    "X": "X", "FOR": "FOR", "AT": "AT", "WITH": "AT", "ON": "AT", "OF": "OF", "COMMA": "SEP", "SLASH": "SEP", "AND": "SEP",
-    "THEN": "SEP", "NL": "SEP", "STOP": "SEP", "COLON": "SEP", "ARROW": "SEP", "DASH": "SEP", "PLUS": "PLUS",
-    "BUT": "SEP", "BULLET": "SEP", "OR": "W",
-}  # fmt: skip
+    "X": "X",
+    "FOR": "FOR",
+    "AT": "AT",
+    "WITH": "AT",
+    "ON": "AT",
+    "OF": "OF",
+    "COMMA": "SEP",
+    "SLASH": "SEP",
+    "AND": "SEP",
+    "THEN": "SEP",
+    "NL": "SEP",
+    "STOP": "SEP",
+    "COLON": "SEP",
+    "ARROW": "SEP",
+    "DASH": "SEP",
+    "PLUS": "PLUS",
+    "BUT": "SEP",
+    "BULLET": "SEP",
+    "OR": "W",
+}
 
 
 class Atomiser:
@@ -80,10 +96,21 @@ class Atomiser:
 
 
 _PLAIN_ATOMS: Final[tuple[tuple[str, str], ...]] = (
-    ("SAME", "SAME"), ("SAMEREPS", "SAMEREPS"), ("DROP", "DROP"), ("WEIGHTED", "WEIGHTED"), ("HOLDWORD", "HOLDWORD"),
-    ("PERLIMB", "SIDE"), ("PERSIDE", "SIDE"), ("EACH", "SIDE"), ("LEFT", "SIDE"), ("RIGHT", "SIDE"), ("LAST", "LAST"),
-    ("WORKING", "WORKING"), ("ALL", "ALL"), ("UNILAT", "UNI"),
-)  # fmt: skip
+    ("SAME", "SAME"),
+    ("SAMEREPS", "SAMEREPS"),
+    ("DROP", "DROP"),
+    ("WEIGHTED", "WEIGHTED"),
+    ("HOLDWORD", "HOLDWORD"),
+    ("PERLIMB", "SIDE"),
+    ("PERSIDE", "SIDE"),
+    ("EACH", "SIDE"),
+    ("LEFT", "SIDE"),
+    ("RIGHT", "SIDE"),
+    ("LAST", "LAST"),
+    ("WORKING", "WORKING"),
+    ("ALL", "ALL"),
+    ("UNILAT", "UNI"),
+)
 
 
 def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
@@ -94,7 +121,7 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return Atom("L", i, i, load=LoadSaid("plan"))
     if s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or (s.is_(i + 1, "NUM") and s.all[i + 1].text == "one")):
         return Atom("NTH", i, i + 1, s.all[i].num("ORD"))
-    if s.is_(i, "AMEND") and s.all[i].text in INLINE and not s.is_(i, "NUM"):
+    if s.is_(i, "AMEND") and not s.is_(i, "NUM") and (s.all[i].k["AMEND"] == "inline" or _turned_down(s, i)):
         return Atom("AMEND", i, i, text=s.all[i].text)
     if s.is_(i, "NOTWORD") and s.is_(i + 1, "NUM", "LOADQ") and s.all[i].text != "no":
         return Atom("NOT", i, i)
@@ -104,11 +131,54 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     return None
 
 
+def _turned_down(s: Stream, i: int) -> bool:
+    """'80x10, no, 80x9': a 'no' on its own between two counts."""
+    return (
+        s.all[i].text == "no"
+        and s.is_(i - 1, "COMMA", "STOP", "DASH")
+        and s.is_(i + 1, "COMMA", "STOP", "DASH")
+        and s.is_(i - 2, *_COUNTED)
+        and s.is_(i + 2, *_COUNTED)
+    )
+
+
+_COUNTED: Final = ("NUM", "LOADQ", "REPN", "DUR")
 _FORMERS: Final[tuple[Callable[[Stream, int, list[Atom]], Atom | None], ...]] = (
-    signed, quantity, plate_said, bar_said, band_said, assist_said, body_said, moved_by, _worded,
-)  # fmt: skip
-_FORMING: Final = frozenset({
-    *_LINKS, *(kind for kind, _ in _PLAIN_ATOMS), "NUM", "LOADQ", "DUR", "DIST", "REPN", "SETN", "PLATE", "EMPTYBAR", "COLOUR", "BAND",
-    "BANDHELP", "ASSIST", "BODY", "UP", "DOWN", "UPTO", "SAMELOAD", "PLANLOAD", "ORD", "AMEND", "NOTWORD",
-})  # fmt: skip
+    signed,
+    quantity,
+    plate_said,
+    bar_said,
+    band_said,
+    assist_said,
+    body_said,
+    moved_by,
+    _worded,
+)
+_FORMING: Final = frozenset(
+    {
+        *_LINKS,
+        *(kind for kind, _ in _PLAIN_ATOMS),
+        "NUM",
+        "LOADQ",
+        "DUR",
+        "DIST",
+        "REPN",
+        "SETN",
+        "PLATE",
+        "EMPTYBAR",
+        "COLOUR",
+        "BAND",
+        "BANDHELP",
+        "ASSIST",
+        "BODY",
+        "UP",
+        "DOWN",
+        "UPTO",
+        "SAMELOAD",
+        "PLANLOAD",
+        "ORD",
+        "AMEND",
+        "NOTWORD",
+    }
+)
 """Kinds that can start an atom; most words of a message have none."""

@@ -13,16 +13,45 @@ PLATES_ONLY: Final = frozenset({"leg-press", "hack-squat", "t-bar-row"})
 """Only the plates count (the reading contract)."""
 PLATES_UNCLEAR: Final = frozenset({"ez-bar-curl", "landmine-press", "preacher-curl", "lying-triceps-extension"})
 """Plates alone do not say the bar (the reading contract: EZ bar and landmine are asked about)."""
-BAND_HELPS: Final = frozenset({
-    "pull-up", "chin-up", "neutral-grip-pull-up", "dip", "nordic-curl", "pistol-squat", "bench-dip", "handstand-push-up",
-})  # fmt: skip
+BAND_HELPS: Final = frozenset(
+    {
+        "pull-up",
+        "chin-up",
+        "neutral-grip-pull-up",
+        "dip",
+        "nordic-curl",
+        "pistol-squat",
+        "bench-dip",
+        "handstand-push-up",
+    }
+)
 """On these a band takes weight off unless it is said to resist (common practice, no source)."""
-_BARBELL: Final = frozenset({
-    "barbell-bench-press", "incline-barbell-bench-press", "close-grip-bench-press", "barbell-overhead-press", "push-press",
-    "barbell-row", "pendlay-row", "shrug-barbell", "back-squat", "front-squat", "box-squat", "conventional-deadlift",
-    "sumo-deadlift", "trap-bar-deadlift", "deficit-deadlift", "romanian-deadlift", "good-morning", "barbell-hip-thrust",
-    "power-clean", "hang-clean", "power-snatch", "thruster",
-})  # fmt: skip
+_BARBELL: Final = frozenset(
+    {
+        "barbell-bench-press",
+        "incline-barbell-bench-press",
+        "close-grip-bench-press",
+        "barbell-overhead-press",
+        "push-press",
+        "barbell-row",
+        "pendlay-row",
+        "shrug-barbell",
+        "back-squat",
+        "front-squat",
+        "box-squat",
+        "conventional-deadlift",
+        "sumo-deadlift",
+        "trap-bar-deadlift",
+        "deficit-deadlift",
+        "romanian-deadlift",
+        "good-morning",
+        "barbell-hip-thrust",
+        "power-clean",
+        "hang-clean",
+        "power-snatch",
+        "thruster",
+    }
+)
 
 _ONE_ARM: Final = frozenset({"dumbbell-row", "concentration-curl", "suitcase-carry"})
 

@@ -6,12 +6,14 @@ from dataclasses import replace
 from core.evidence.exercises import EXERCISES
 from core.model.acts import Act, AsPlanned, Begin, Finish, Next, SetAct, Skip, Span, Swap
 from core.model.reading import About, Ask, Option, Reading, Setting
-from core.read.amends import Amender, erasures
+from core.read.amends import Amender
 from core.read.attach import attach
 from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
 from core.read.doubts import Doubt
-from core.read.flow import FLOWING, Flow, Flowed, one_of
+from core.read.erasing import erasures
+from core.read.flow import FLOWING, Flow
+from core.read.flowed import Flowed, one_of
 from core.read.forming import Atomiser
 from core.read.grammar import parse
 from core.read.groups import Parsed

@@ -19,15 +19,8 @@ def _warmup(s: Stream, i: int) -> Found:
     return Remark("warmup", s.all[i].text, i, i)
 
 
-def _flag(what: str) -> Callable[[Stream, int], Found]:
-    def found(s: Stream, i: int) -> Found:
-        return Remark(what, s.all[i].text, i, i)
-
-    return found
-
-
-def _last(s: Stream, i: int) -> Found:
-    return Remark("last", None, i, i)
+def _breath(s: Stream, i: int) -> Found:
+    return Remark("restpause", s.all[i].text, i, i)
 
 
 RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]], ...]] = (
@@ -49,7 +42,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
     (("NOPAUSE",), no_pause),
     (("EXPLODE",), explode),
     (("WARMUP",), _warmup),
-    (("RESTPAUSE",), _flag("restpause")),
+    (("RESTPAUSE",), _breath),
 )
 """In order: the first that recognises a place has it."""
 

@@ -203,9 +203,24 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     return None
 
 
-_FRAMING: Final = frozenset({
-    "DONE", "DIDNT", "ASKWORD", "UNDONE", "UNDONEBACK", "NEXTQ", "COMPARED", "PASTTIME", "QUOTED", "OTHER", "DAY", "REST", "IN", "ABOUT",
-})  # fmt: skip
+_FRAMING: Final = frozenset(
+    {
+        "DONE",
+        "DIDNT",
+        "ASKWORD",
+        "UNDONE",
+        "UNDONEBACK",
+        "NEXTQ",
+        "COMPARED",
+        "PASTTIME",
+        "QUOTED",
+        "OTHER",
+        "DAY",
+        "REST",
+        "IN",
+        "ABOUT",
+    }
+)
 
 
 def _framed(s: Stream, first: int, last: int) -> bool:

@@ -124,9 +124,24 @@ def _count(c: Cursor, group: Group, atom: Atom) -> bool:
 
 
 _TAKES: Final[dict[str, Callable[[Cursor, Group, Atom], bool]]] = {
-    "SAME": _word, "SAMEREPS": _word, "MORE": _more, "DELTA": _delta, "L": _load, "SIDE": _side, "UPTO": _up_to, "AT": _at,
-    "FOR": _link, "X": _link, "OF": _link, "S": _sets, "SEP": _separator, "N": _count, "R": _count, "H": _count, "D": _count,
-}  # fmt: skip
+    "SAME": _word,
+    "SAMEREPS": _word,
+    "MORE": _more,
+    "DELTA": _delta,
+    "L": _load,
+    "SIDE": _side,
+    "UPTO": _up_to,
+    "AT": _at,
+    "FOR": _link,
+    "X": _link,
+    "OF": _link,
+    "S": _sets,
+    "SEP": _separator,
+    "N": _count,
+    "R": _count,
+    "H": _count,
+    "D": _count,
+}
 """What each kind of atom says of a set that is as the last one; each says whether it was taken, and moves on."""
 TOP_EFFORT: Final = 10.0
 """The top of the RPE scale: a number behind an at-sign up to this is an effort."""

@@ -127,9 +127,10 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
                 seen.add(sign)
                 out.append(Heard(Alarm(sign, s.span(one.first, one.last)), one.first))
         if alarms:
-            signs = {one.sign for one in alarms}
-            for one in (*alarms, *(one for one in told if one.sign.rstrip("?") in signs)):
+            for one in alarms:
                 _spend(s, one)
+            signs = {one.sign for one in alarms}
+            s.use(i for one in told if one.sign.rstrip("?") in signs for i in one.said if not s.all[i].has(*_REPORTING))
             _quieten(s, first, last, min(one.first for one in alarms))
         else:
             out.extend(_aches(s, first, last))
@@ -189,13 +190,13 @@ def _spend(s: Stream, told: Told) -> None:
     """What tells the sign is spoken for, but for a set reported in its midst."""
     inside = range(told.first, told.last + 1)
     erased = told.first > 0 and s.all[told.first - 1].has("ERASE")
-    if not erased and not any(s.all[i].has("X", "LOADQ", "REPQ") for i in inside):
+    if not erased and not any(s.all[i].has("X", "LOADQ", "REPQ", "EMPTYBAR") for i in inside):
         s.use(inside)
     else:
         s.use(i for i in (told.said or (told.first, told.last)) if not s.all[i].has(*_REPORTING))
 
 
-_REPORTING: Final = ("X", "LOADQ", "REPQ", "SETQ", "ERASE", "EX", "SETS", "REPS", "BODY", "PERLIMB", "EACH", "LOADWORD")
+_REPORTING: Final = ("X", "LOADQ", "REPQ", "SETQ", "ERASE", "EX", "SETS", "REPS", "BODY", "PERLIMB", "EACH", "LOADWORD", "EMPTYBAR")
 """Lexemes of a set, which no sign takes away."""
 
 
@@ -206,6 +207,7 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
         if i < last and not s.all[i].has("COMMA", "BUT", "THEN", "OPEN"):
             continue
         inside = range(start, i)
+        cause = next((j for j in inside if s.all[j].text.startswith(("since", "after"))), i)
         reports = any(s.is_(j, "X", "ERASE", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside) or (
             any(s.is_(j, "EX") for j in inside)
             and any(
@@ -369,6 +371,8 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
     if any(s.all[i].has("EX") and not s.all[i].has("PART") for i in between) and sign != "breath":
         return False
     sentence = _around(s, p)
+    if sign == "breath" and part.startswith("puff"):
+        return not any(s.all[i].text.split(" ")[-1] in ("up", "out") for i in range(p + 1, min(p + 3, len(s))))
     if sign == "heart":
         settles = any(s.all[i].has("WONTSETTLE") for i in sentence)
         effort = any(s.all[i].has("EX", "CARDIO") or s.all[i].text in _EFFORTS for i in sentence)
@@ -456,6 +460,8 @@ def _dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> 
         follow = s.all[a + 1].text if a + 1 < last else ""
         if follow.endswith("s") and any(s.all[i].text in ("haha", "lol", "leg", "jelly") for i in near):
             return True
+    if sign == "faint" and a and (s.all[a - 1].has("URINE") or s.all[a - 1].text in ("water", "toilet water")):
+        return True
     if sign == "faint" and any(s.all[i].text in ("bed", "couch", "sofa", "netflix") for i in near):
         return True
     if any(k > 0 and s.all[k - 1].text in ("my", "me") for k in (a, b)):

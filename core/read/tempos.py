@@ -57,7 +57,9 @@ def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
 
 def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
     """Without the word: an X among the parts typed large or between dashes, or four figures in one run."""
-    if len(parts) != 4 or s.is_(first - 1, "X", "IN"):
+    if len(parts) == 3:
+        return _three_behind(s, first, last, parts)
+    if s.is_(first - 1, "X", "IN"):
         return False
     if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not _only_code(s, last, parts):
         return False
@@ -74,6 +76,15 @@ def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) 
         return dashes and most <= 5 and min(part or 0 for part in parts) <= 1
     large = s.text[crosses[0].start : crosses[0].end] == "X" and s.text != s.text.upper()
     return len(crosses) == 1 and (large or dashes) and len(lexemes[0].text) == (1 if dashes else 2)
+
+
+def _three_behind(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
+    """4-1-1 right behind a whole set (60x10): too few figures to be one elsewhere."""
+    glued = all(lexeme.glued for lexeme in s.all[first + 1 : last + 1])
+    dashed = any("DASH" in lexeme.k for lexeme in s.all[first : last + 1])
+    whole = s.is_(first - 1, "NUM") and s.is_(first - 2, "X") and s.is_(first - 3, "NUM", "LOADQ")
+    seconds = [part or 0.0 for part in parts]
+    return glued and dashed and whole and max(seconds) <= LONGEST_DIGIT and min(seconds) <= 1
 
 
 def _only_code(s: Stream, last: int, parts: list[float | None]) -> bool:
@@ -98,7 +109,8 @@ def tempo_phase(s: Stream, i: int) -> Found:
         counted = s.skip(j, "SLOW", "COUNT", "OF", "ARTICLE")
         if seconds is None and any(s.all[k].has("COUNT") for k in range(j, counted)) and (s.num(counted) or 99) <= 10:
             return Remark("tempo", _phase(s, i, s.num(counted) or 0.0), i, counted)
-        if seconds is None and s.is_(i + 1, "IN", "FOR") and _phase_precedes(s, i) and (s.num(j) or 99) <= 10:
+        timed = s.is_(i + 1, "IN", "FOR") or s.all[i].text.endswith((" in", " over"))
+        if seconds is None and timed and _phase_precedes(s, i) and (s.num(j) or 99) <= 10:
             seconds = s.num(j)
         if seconds is None or seconds > LONGEST_PHASE or s.is_(j + 1, "REST", "BETWEEN", *_PHASES):
             return None

@@ -85,22 +85,42 @@ def _counted_sets(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
     return not (singular and follow is not None and follow.has("NUM"))
 
 
+def _only_metres(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    del lexemes, i
+    return "MIN" not in unit.k
+
+
+def _hours(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    del lexemes, i
+    return unit.glued or len(unit.text) > 1
+
+
+def _lengths(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    del lexemes, i
+    return unit.glued or unit.text not in ("in", '"')
+
+
+def _repetitions(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    del lexemes, i
+    return unit.text != "r" or unit.glued
+
+
 _Fits = Callable[[Lexeme, list[Lexeme], int], bool]
 _UNITS: Final[tuple[tuple[str, tuple[tuple[str, float | None], ...], _Fits], ...]] = (
     ("KG", (("LOADQ", 1.0),), _always),
     ("GKG", (("LOADQ", 1.0),), _glued),
     ("LB", (("LOADQ", POUND_KG),), _always),
     ("FAR", (("FARQ", 1.0),), _always),
-    ("METRE", (("DIST", None),), lambda unit, lexemes, i: "MIN" not in unit.k),
+    ("METRE", (("DIST", None),), _only_metres),
     ("METRE", (("DIST", None), ("DUR", 60.0)), _always),
     ("SEC", (("DUR", 1.0),), _always),
     ("MIN", (("DUR", 60.0),), _always),
-    ("HOUR", (("LONG", 3600.0),), lambda unit, lexemes, i: unit.glued or len(unit.text) > 1),
-    ("CM", (("LEN", None),), lambda unit, lexemes, i: unit.glued or unit.text not in ("in", '"')),
+    ("HOUR", (("LONG", 3600.0),), _hours),
+    ("CM", (("LEN", None),), _lengths),
     ("CLOCK", (("CLOCKTIME", 1.0),), _always),
     ("PERCENT", (("PCT", 1.0),), _always),
     ("STRIDES", (("STRIDEQ", 1.0),), _always),
-    ("REPS", (("REPQ", 1.0),), lambda unit, lexemes, i: unit.text != "r" or unit.glued),
+    ("REPS", (("REPQ", 1.0),), _repetitions),
     ("SETS", (("SETQ", 1.0),), _counted_sets),
     ("TIMES", (("TIMESQ", 1.0),), _always),
 )

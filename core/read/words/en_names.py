@@ -336,8 +336,10 @@ EXERCISES: Final[dict[str, str]] = {
 FAMILIES: Final[tuple[tuple[str, str], ...]] = (
     (
         "press",
-        "barbell-bench-press incline-barbell-bench-press close-grip-bench-press dumbbell-bench-press incline-dumbbell-press dumbbell-floor-press machine-chest-press"
-        " barbell-overhead-press seated-dumbbell-shoulder-press dumbbell-shoulder-press machine-shoulder-press landmine-press push-press leg-press",
+        (
+            "barbell-bench-press incline-barbell-bench-press close-grip-bench-press dumbbell-bench-press incline-dumbbell-press dumbbell-floor-press machine-chest-press"
+            " barbell-overhead-press seated-dumbbell-shoulder-press dumbbell-shoulder-press machine-shoulder-press landmine-press push-press leg-press"
+        ),
     ),
     (
         "dumbbell press",

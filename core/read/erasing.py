@@ -1,0 +1,102 @@
+"""Sets said not to have happened, and which set a correction points at."""
+
+from dataclasses import dataclass
+
+from core.model.acts import Amend, Erase, Which
+from core.read.moods import clauses
+from core.read.stream import Clause, Stream
+
+
+@dataclass(frozen=True, slots=True)
+class Corrected:
+    """A correction and the lexeme where it starts."""
+
+    act: Amend | Erase
+    at: int
+
+
+def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
+    """Sets said not to have happened; their lexemes are marked as used."""
+    out: list[Corrected] = []
+    for clause in clauses(s):
+        at = next((i for i in range(clause.first, clause.last) if s.is_(i, "ERASE")), None)
+        inline = (
+            at is not None
+            and not clause.opens
+            and any(s.is_(i, "X") for i in range(clause.first))
+            and s.is_(clause.last + 1, "NUM", "LOADQ")
+        )
+        if at is not None and out and not clause.opens and not _says_more(s, clause):
+            s.use(range(clause.first, clause.last))
+            continue
+        if inline or at is None or clause.asked or (at in undone and not s.is_(at, "TODAYALL")):
+            continue
+        if any(s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN", "SIDE") for i in range(clause.first, clause.last)):
+            continue
+        which = _targets(s, clause, at)
+        if not which or any(s.is_(i, "LOADQ", "X") for i in range(clause.first, clause.last)):
+            continue
+        span = s.span(clause.first, clause.last - 1)
+        out.extend(Corrected(Erase(one, span), clause.first) for one in which)
+        s.use(range(clause.first, clause.last))
+        if clause.last + 1 < len(s) and s.is_(clause.last + 1, "ERASE"):
+            s.use([clause.last + 1])
+    return out
+
+
+def _says_more(s: Stream, clause: Clause) -> bool:
+    """Whether a clause behind an erasure tells more than why: another set, a count, an exercise."""
+    return any(
+        s.is_(i, "NUM", "LOADQ", "LAST", "SETS", "SETREF", "ORD", "EX", "TODAYALL")
+        for i in range(clause.first, clause.last)
+    )
+
+
+def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
+    inside = range(clause.first, clause.last)
+    if any(s.is_(i, "TODAYALL") and s.all[i].text not in ("all of it", "the lot") for i in inside):
+        return ["today"]
+    numbers = set_numbers(s, clause)
+    if numbers:
+        return list(numbers)
+    last = next((i for i in inside if s.is_(i, "LAST")), None)
+    if last is not None:
+        count = s.num(last + 1)
+        if count is not None and 1 <= count <= 5 and s.all[last + 1].text != "one":
+            return ["last"] * int(count)
+        if s.is_(last + 1, "BOTH") or s.all[last].text.endswith("couple"):
+            return ["last", "last"]
+        return ["last"]
+    if any(s.is_(i, "NUM") for i in inside) or any(s.is_(i, "EX") for i in inside):
+        return []
+    if any(s.is_(i, "THAT") for i in inside) or s.all[at].text in ("undo", "take it off", "remove it", "scratch that"):
+        return ["last"]
+    return []
+
+
+def set_numbers(s: Stream, clause: Clause) -> list[int]:
+    """Set 2, second set, sets 2 and 3."""
+    out: list[int] = []
+    for i in range(clause.first, clause.last):
+        if s.is_(i, "SETS") and s.all[i].text in ("set", "sets", "round") and small(s, i + 1):
+            out.append(int(s.all[i + 1].value))
+            j = i + 2
+            while s.is_(j, "AND", "COMMA") and small(s, j + 1) and _further(s, i, j):
+                out.append(int(s.all[j + 1].value))
+                j += 2
+        elif s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or s.is_(i + 1, "NUM")):
+            out.append(int(s.all[i].num("ORD")))
+        elif s.is_(i, "SETREF") and small(s, i + 1):
+            out.append(int(s.all[i + 1].value))
+    return out
+
+
+def _further(s: Stream, i: int, j: int) -> bool:
+    """Whether the number behind ``j`` names one more set: 'sets 1 and 2', 'set 1 and 2 were'."""
+    return s.all[i].text == "sets" or (s.is_(j, "AND") and s.is_(j + 2, "AMEND", "BE"))
+
+
+def small(s: Stream, i: int) -> bool:
+    """Whether a number that can name a set stands here."""
+    number = s.num(i)
+    return number is not None and number == int(number) and 1 <= number <= 12
