@@ -54,7 +54,7 @@ class Found:
 class Frames:
     """The concepts and frames of one language, indexed."""
 
-    __slots__ = ("_fast", "_frames", "_joined", "_phrases", "_spoken", "words")
+    __slots__ = ("_fast", "_frames", "_joined", "_phrases", "_single", "_spoken", "words")
 
     def __init__(
         self,
@@ -66,13 +66,17 @@ class Frames:
         self._spoken, self._joined = spoken, joined
         number = {name: n for n, name in enumerate((*concepts, "FASTPULSE"))}
         self._fast = number["FASTPULSE"]
-        self._phrases: dict[str, list[tuple[tuple[str, ...], int]]] = {}
+        self._single: dict[str, list[int]] = {}
+        self._phrases: dict[tuple[str, str], list[tuple[tuple[str, ...], int]]] = {}
         self.words: set[str] = set()
         for name, phrases in concepts.items():
             for phrase in phrases.split(","):
                 for words in _spread(phrase.split()):
                     self.words.update(words)
-                    self._phrases.setdefault(words[0], []).append((words, number[name]))
+                    if len(words) == 1:
+                        self._single.setdefault(words[0], []).append(number[name])
+                    else:
+                        self._phrases.setdefault((words[0], words[1]), []).append((words, number[name]))
         self._frames = tuple(_compiled(row, number) for row in rows)
         self.words.update(spoken)
 
@@ -100,15 +104,22 @@ class Frames:
     def _hits(self, words: list[str]) -> tuple[dict[int, list[tuple[int, int]]], int]:
         hits: dict[int, list[tuple[int, int]]] = {}
         present = 0
+        before = ""
         for i, word in enumerate(words):
-            for phrase, concept in self._phrases.get(word, ()):
-                last = i + len(phrase)
-                if len(phrase) > 1 and tuple(words[i:last]) != phrase:
+            for concept in self._single.get(word, ()):
+                found = hits.setdefault(concept, [])
+                if len(found) < MOST_HITS:
+                    found.append((i, i))
+                present |= 1 << concept
+            for phrase, concept in self._phrases.get((before, word), ()):
+                first, last = i - 1, i - 2 + len(phrase)
+                if len(phrase) > 2 and tuple(words[first : last + 1]) != phrase:
                     continue
                 found = hits.setdefault(concept, [])
                 if len(found) < MOST_HITS:
-                    found.append((i, last - 1))
+                    found.append((first, last))
                 present |= 1 << concept
+            before = word
             if _is_fast(word):
                 hits.setdefault(self._fast, []).append((i, i))
                 present |= 1 << self._fast

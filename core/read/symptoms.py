@@ -196,7 +196,21 @@ def _spend(s: Stream, told: Told) -> None:
         s.use(i for i in (told.said or (told.first, told.last)) if not s.all[i].has(*_REPORTING))
 
 
-_REPORTING: Final = ("X", "LOADQ", "REPQ", "SETQ", "ERASE", "EX", "SETS", "REPS", "BODY", "PERLIMB", "EACH", "LOADWORD", "EMPTYBAR")
+_REPORTING: Final = (
+    "X",
+    "LOADQ",
+    "REPQ",
+    "SETQ",
+    "ERASE",
+    "EX",
+    "SETS",
+    "REPS",
+    "BODY",
+    "PERLIMB",
+    "EACH",
+    "LOADWORD",
+    "EMPTYBAR",
+)
 """Lexemes of a set, which no sign takes away."""
 
 
@@ -209,7 +223,7 @@ def _quieten(s: Stream, first: int, last: int, at: int) -> None:
         inside = range(start, i)
         cause = next((j for j in inside if s.all[j].text.startswith(("since", "after"))), i)
         reports = any(s.is_(j, "X", "ERASE", "FINISH", "REPQ", "SETQ", "INSTEAD", "SAMELOAD") for j in inside) or (
-            any(s.is_(j, "EX") for j in inside)
+            any(s.is_(j, "EX") and j < cause for j in inside)
             and any(
                 s.is_(j, "NUM", "DUR", "SKIP") and not (j + 1 < i and s.all[j + 1].has("PART", "LIMB")) for j in inside
             )
@@ -372,7 +386,10 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
         return False
     sentence = _around(s, p)
     if sign == "breath" and part.startswith("puff"):
-        return not any(s.all[i].text.split(" ")[-1] in ("up", "out") for i in range(p + 1, min(p + 3, len(s))))
+        limb = any(s.all[i].has("PART", "LIMB") for i in range(max(0, p - 4), p))
+        return not limb or not any(
+            s.all[i].text.split(" ")[-1] in ("up", "out") for i in range(p + 1, min(p + 3, len(s)))
+        )
     if sign == "heart":
         settles = any(s.all[i].has("WONTSETTLE") for i in sentence)
         effort = any(s.all[i].has("EX", "CARDIO") or s.all[i].text in _EFFORTS for i in sentence)
