@@ -5,6 +5,7 @@ Works clause by clause on messages that report no new set there; knows the last 
 
 from collections.abc import Mapping
 from dataclasses import replace
+from typing import Final
 
 from core.evidence.exercises import EXERCISES
 from core.model.acts import Amend, SetAct, Which
@@ -84,7 +85,8 @@ class Amender:
     def _reports(self, clause: Clause) -> bool:
         s = self._s
         return any(
-            s.is_(i, "NUM", "LOADQ", "REPN") and not s.is_(i - 1, "SETS", "SETREF")
+            (s.is_(i, "NUM", "LOADQ", "REPN") and not s.is_(i - 1, "SETS", "SETREF"))
+            or (s.is_(i, "SAME") and not s.is_(i - 1, "NEG"))
             for i in range(clause.first, clause.last)
         )
 
@@ -159,6 +161,8 @@ class Amender:
             if s.is_(i, "NUM") and s.is_(i + 1, "PARTIALS") and i not in skip:
                 change["partials"] = int(s.all[i].value)
                 skip.add(i)
+        if first_clear is not None and s.is_(first_clear, "DROP") and self._kept(clause):
+            skip.add(first_clear)
         useful = [a for a in atoms if a.first not in skip and a.first not in taken]
         quantities(change, useful, self._context())
         for i in range(clause.first, clause.last):
@@ -219,12 +223,25 @@ class Amender:
         exercise = last.exercise if last is not None and last.exercise else self._setting.now_on
         return Context(self._s, self._setting, last, exercise if exercise in EXERCISES else None)
 
+    def _kept(self, clause: Clause) -> bool:
+        """Whether the clause names something kept beside a set: 'drop the rpe' clears it and tells no drop."""
+        return any(self._s.is_(i, *_CLEARED) for i in range(clause.first, clause.last))
+
     def _cleared(self, change: Change, clause: Clause) -> None:
-        fields: Mapping[str, str] = {"RPE": "rir", "RIR": "rir", "REST": "rest_s", "TEMPO": "tempo", "FORMNOUN": "form"}
         for i in range(clause.first, clause.last):
-            for kind, field in fields.items():
+            for kind, field in _CLEARED.items():
                 if self._s.is_(i, kind):
                     change[field] = None
+
+
+_CLEARED: Final[Mapping[str, str]] = {
+    "RPE": "rir",
+    "RIR": "rir",
+    "REST": "rest_s",
+    "TEMPO": "tempo",
+    "FORMNOUN": "form",
+}
+"""What can be cleared by its name, and its field."""
 
 
 def _turns_down(s: Stream, clause: Clause) -> bool:

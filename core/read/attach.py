@@ -52,6 +52,11 @@ def _remark(placed: Placed, sets: Sets) -> None:
     if not sets:
         return
     remark, home = placed.remark, _home(sets, placed.after)
+    flat = [(g, i) for g, group in enumerate(sets) for i in range(len(group))]
+    if 0 < remark.nth <= len(flat):
+        g, i = flat[remark.nth - 1]
+        sets[g][i] = _with(sets[g][i], remark, only_empty=False)
+        return
     if placed.near_last or remark.last_only:
         _put_last(sets, home if placed.after >= 0 else len(sets) - 1, remark)
         return
@@ -146,7 +151,8 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
             or ("up" not in str(placed.remark.value).split()[-1:] and str(placed.remark.value) not in _SINGLE)
         )
         if placed.after < 0 or (placed.line and placed.after < len(sets) - 1):
-            homes = _until_work(parsed, placed.after + 1) if listed or placed.heads else [placed.after + 1]
+            run = listed or placed.heads or any(group.parted for group in parsed.groups[placed.after + 2 :])
+            homes = _until_work(parsed, placed.after + 1) if run else [placed.after + 1]
         elif plural:
             homes = list(range(placed.after + 1))
         elif leads and len(said) > 1 and placed.after < len(sets) - 1:

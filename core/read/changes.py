@@ -47,7 +47,9 @@ def _closes(s: Stream, i: int) -> bool:
 
 def signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """+10 or -20 standing alone, with nothing counted before it."""
-    if not s.is_(i, "PLUS", "DASH") or not s.is_(i + 1, "LOADQ", "NUM") or not s.all[i + 1].glued:
+    if not s.is_(i, "PLUS", "DASH") or not s.is_(i + 1, "LOADQ", "NUM"):
+        return None
+    if not s.all[i + 1].glued and (s.all[i].text != "plus" or before):
         return None
     if s.all[i].glued and not s.is_(i - 1, "OPEN") and before and before[-1].kind in ("N", "R", "L"):
         return None

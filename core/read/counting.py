@@ -185,7 +185,7 @@ def count_of_sets(c: Cursor, atom: Atom) -> None:
     ):
         before.sets = atom.value
         before.last = atom.last
-        if before.lead is None and len(before.reps) > 1 and len(before.reps) == atom.value:
+        if before.lead is None and len(before.reps) > 1 and _listed(before) == atom.value:
             before.sets = None
         c.i += 1
         return
@@ -196,3 +196,8 @@ def count_of_sets(c: Cursor, atom: Atom) -> None:
         return
     c.sets = atom.value
     c.i = j
+
+
+def _listed(group: Group) -> int:
+    """How many counts a group lists, its plural load apart."""
+    return len(group.reps) - (group.reps[0].plural and not group.reps[-1].plural)

@@ -142,11 +142,11 @@ class Flow:
         """Whether only small words follow the name: 'no curls today', not 'no bench at home'."""
         return not any(self._s.all[k].has("WORD", "AT", "CHAT") for k in range(i + 1, clause.last))
 
-    def _told_off(self, at: int, *, sentence: bool = True) -> int | None:
+    def _told_off(self, at: int) -> int | None:
         """'leg extensions are out, skipping': the name stands before, and nothing is counted."""
         s = self._s
         i = at - 1
-        while i >= 0 and not s.all[i].has("NL", *(("STOP",) if sentence else ())):
+        while i >= 0 and not s.all[i].has("STOP", "NL"):
             if s.is_(i, *_COUNTING):
                 return None
             if s.is_(i, "EX"):

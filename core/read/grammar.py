@@ -96,6 +96,7 @@ def _remark(c: Cursor, atom: Atom) -> None:
     groups = c.out.groups
     placed = Placed(remark, len(groups) - 1, c.apart, c.line, c.near_last, c.near_all)
     follow = c.a[c.i + 1 : c.i + 3]
+    placed.near_last = placed.near_last or c.kind(c.i + 1) == "LAST"
     placed.then = any(atom.kind == "SEP" and atom.text == "THEN" for atom in follow)
     placed.heads = c.kind(c.i + 1) == "SEP" and c.a[c.i + 1].text in ("COLON", "NL", "DASH")
     c.out.placed.append(placed)
@@ -208,6 +209,14 @@ def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
     for i in range(len(out) - 2):
         if out[i].kind in ("FOR", "X", "OF") and out[i + 1].kind == "M" and out[i + 2].kind in COUNTS:
             out[i + 1], out[i + 2] = out[i + 2], out[i + 1]
+    for i in range(len(out) - 3):
+        if (
+            out[i].kind in ("N", "L")
+            and out[i + 1].text in ("LEFT", "RIGHT")
+            and out[i + 2].kind == "X"
+            and out[i + 3].kind == "N"
+        ):
+            out[i + 1 : i + 4] = [out[i + 2], out[i + 3], out[i + 1]]
     return out
 
 

@@ -69,6 +69,10 @@ def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tupl
     phrase_end, meanings = lexicon.phrases.longest(words, i)
     if token.text == "/" and not token.glued:
         phrase_end, meanings = i, []
+    if phrase_end > i + 1:
+        within = _name(words, tokens, phrase_end - 1, tongue)
+        if within is not None and within[0] > phrase_end:
+            phrase_end, meanings = lexicon.phrases.longest(words[: phrase_end - 1], i)
     named = _name(words, tokens, i, tongue)
     if named is not None and named[0] >= phrase_end:
         end, mention = named

@@ -3,6 +3,8 @@
 Weighs it against the plan, the last set, the usual load and what the exercise allows; decides nothing by itself.
 """
 
+from typing import Final
+
 from core.evidence.exercises import EXERCISES, Exercise
 from core.evidence.plausible import BOUNDS
 from core.model.acts import SetAct
@@ -10,6 +12,9 @@ from core.model.quantities import from_kg
 from core.model.reading import Setting
 from core.read.groups import Group, Parsed, Rep
 from core.read.loads import Known, is_barbell, known_load, outside, usual_kg
+
+TOP_EFFORT: Final = 10.0
+"""The top of the RPE scale (the reading contract)."""
 
 
 class Likely:
@@ -85,7 +90,7 @@ class Likely:
             and (len(group.gaps) > 1)
         )
         known = self.given is not None or carried
-        if not self.can_be_load(first.n) or group.behind is not None:
+        if not self.can_be_load(first.n) or (group.behind is not None and group.behind > TOP_EFFORT):
             return False
         if known:
             return (

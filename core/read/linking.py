@@ -30,7 +30,7 @@ def linked(c: Cursor) -> None:
     c.i = j
     if (
         c.pending is not None
-        and c.pending.way in ("bar", "body")
+        and c.pending.way in ("bar", "body", "plates")
         and parts[0].kind == "N"
         and (len(parts) == 2 and parts[1].kind in ("N", "R") and parts[0].value > MOST_SETS)
     ):

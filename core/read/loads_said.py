@@ -73,7 +73,7 @@ def _implements(s: Stream, j: int, said: LoadSaid) -> LoadSaid:
 def _loads_a_side(s: Stream, j: int, before: list[Atom]) -> bool:
     """Whether '20 a side' is a load: nothing loaded before, and a bar to load or counts behind."""
     if any(atom.kind == "L" for atom in before):
-        return False
+        return s.barred and s.is_(j + 1, "X", "FOR")
     return s.barred or s.is_(j + 1, "X", "FOR", "NUM", "COLON", "REPN") or s.is_(j + 2, "NUM")
 
 

@@ -28,7 +28,7 @@ from core.read.settle import Settler
 from core.read.stream import Stream
 from core.read.stretches import Stretch, stretches
 from core.read.symptoms import symptoms
-from core.read.ticks import drop_labels, unticked
+from core.read.ticks import drop_addresses, drop_labels, unticked
 from core.read.tokens import lex
 from core.read.words.languages import language
 
@@ -99,6 +99,7 @@ class Message:
         drop_labels_after = self._amends_possible()
         spans = days(s, self._setting, self.undone) if s.says(DATED) else []
         s.use(self.undone)
+        drop_addresses(s)
         said = remarks(s)
         if drop_labels_after:
             self._amend(said)

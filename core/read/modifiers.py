@@ -4,6 +4,7 @@ Where a remark belongs is attach.py's.
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Final
 
 from core.read.effort import at_spread, effort_word, tank, zero_reserve
@@ -37,7 +38,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
     (("ZERORIR",), zero_reserve),
     (("ATTEMPT",), attempt),
     (("FAIL",), fail),
-    (("LEN", "DEFICIT", "RANGE"), extent),
+    (("LEN", "DEFICIT", "RANGE", "HALF"), extent),
     (("FORMNOUN", "FORM", "GOODQ", "FAIRQ", "BADQ"), form),
     (("NOPAUSE",), no_pause),
     (("EXPLODE",), explode),
@@ -59,6 +60,8 @@ def remarks(s: Stream) -> list[Remark]:
             if i in s.used:
                 continue
             found = recognise(s, i)
+            if found is not None:
+                found = _of_one_set(s, found)
             if found is not None and s.used.isdisjoint(range(found.first, found.last + 1)):
                 out.append(found)
                 s.use(range(found.first, found.last + 1))
@@ -73,3 +76,13 @@ def _spots(s: Stream) -> dict[str, list[int]]:
         for kind in lexeme.k:
             spots.setdefault(kind, []).append(i)
     return spots
+
+
+def _of_one_set(s: Stream, remark: Remark) -> Remark:
+    """'second set got sloppy': a remark with the set it is of."""
+    i = remark.first - 1
+    while i > 0 and s.is_(i, "BE", "FILLER", "FEEL", "DONE"):
+        i -= 1
+    if s.is_(i, "SETS") and s.is_(i - 1, "ORD"):
+        return replace(remark, nth=int(s.all[i - 1].num("ORD")))
+    return remark

@@ -17,6 +17,8 @@ def clauses(s: Stream) -> list[Clause]:
     """The message cut at commas, 'but', 'then', sentence ends and lines; cut once and remembered."""
     if not s.parts:
         s.parts.extend(_cut(s))
+        for clause in s.parts:
+            clause.asked = clause.asked and not _bids(s, clause)
     return s.parts
 
 
@@ -39,6 +41,20 @@ def _cut(s: Stream) -> list[Clause]:
                 blank = blank or s.text[s.all[i].start : s.all[i].end].count("\n") > 1
         first = i + 1
     return out
+
+
+_YOU_DO: Final = frozenset({"can you", "could you", "would you", "will you", "please can you", "can", "could", "would", "will"})
+
+
+def _bids(s: Stream, clause: Clause) -> bool:
+    """'can you delete the last set?': a polite word to the service to mend its log, not a question."""
+    words = [(i, s.all[i].text) for i in range(clause.first, clause.last)]
+    at = next((i for i, _ in words if s.all[i].has("ERASE") or s.all[i].k.get("AMEND") == "strong"), None)
+    if at is None:
+        return False
+    before = [text for i, text in words if i < at]
+    told = any(text in _YOU_DO for text in before) and any("you" in text.split() for text in before)
+    return told and not any(text == "i" or s.all[i].has("EX", "NUM") for i, text in words if i < at)
 
 
 def _spaced_dash(s: Stream, i: int) -> bool:
@@ -249,6 +265,8 @@ def _asks(s: Stream, clause: Clause, done: int | None) -> bool:
     while start < clause.last and s.all[start].has("FILLER", "AND") and not s.all[start].has("ASKWORD"):
         start += 1
     starts_asking = start < clause.last and s.all[start].has("ASKWORD")
+    if _bids(s, clause):
+        return False
     if starts_asking and s.all[start].text in ("was it", "was that", "were those", "was i") and not clause.asked:
         return _find(s, clause, "NUM") is None
     if starts_asking:

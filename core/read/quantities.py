@@ -6,6 +6,9 @@ from core.read.lexeme import Lexeme
 from core.read.loads_said import load_said
 from core.read.stream import Stream
 
+MOST_WARMUPS = 5.0
+"""More warm-up sets than this are not counted out by a number (common practice, no source)."""
+
 
 def quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     lexeme = s.all[i]
@@ -24,7 +27,7 @@ def quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     if "REPQ" in k:
         return _reps(s, i, lexeme)
     if "TIMESQ" in k:
-        return Atom("T", i, i, lexeme.num("TIMESQ"))
+        return Atom("T", i, i, lexeme.num("TIMESQ"), strong=s.is_(i - 1, "THAT"))
     if "REPN" in k:
         return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
     if "SETN" in k:
@@ -69,6 +72,10 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
     some = any(one.text == "ones" for one in s.all[i + 1 : i + 3])
     if soon or some:
         return Atom("W", i, i, text=lexeme.text)
+    if i + 1 < len(s) and s.all[i + 1].has("WARMUP") and s.all[i + 1].text.endswith("s"):
+        led = s.is_(i - 1, "X", "FOR", "AT", "NUM", "COMMA") or s.is_(i - 2, "X")
+        if not led and lexeme.value <= MOST_WARMUPS:
+            return Atom("S", i, i, lexeme.value)
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):
         return Atom("W", i, i, text=lexeme.text)
     pair = _one_or_two(s, i, lexeme)

@@ -20,6 +20,7 @@ class Remark:
     wide: bool = False
     last_only: bool = False
     each: tuple[float, ...] = ()
+    nth: int = 0
 
 
 Found = Remark | None

@@ -159,7 +159,7 @@ def _goes_on(c: Cursor, i: int) -> bool:
     while kind in ("SEP", "AT"):
         i += 1
         kind = c.kind(i)
-    return kind in ("MORE", "DELTA", "UPTO", "SAMEREPS", "SAME", "FOR") or (
+    return kind in ("S", "MORE", "DELTA", "UPTO", "SAMEREPS", "SAME", "FOR") or (
         kind in COUNTS and c.kind(i + 1) not in ("X", "FOR")
     )
 

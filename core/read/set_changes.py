@@ -52,8 +52,8 @@ def _more(change: Change, atoms: list[Atom], n: int, at: Context) -> None:
 
 
 def _hold(change: Change, atoms: list[Atom], n: int, at: Context) -> None:
-    del at
-    change["hold_s"] = atoms[n].value
+    rest = any(at.s.is_(i, "REST") for i in range(max(0, atoms[n].first - 4), atoms[n].first))
+    change["rest_s" if rest else "hold_s"] = atoms[n].value
 
 
 def _distance(change: Change, atoms: list[Atom], n: int, at: Context) -> None:

@@ -214,7 +214,9 @@ class Settler:
         if not self._likely.can_be_load(behind):
             return False
         if self._likely.usual() is not None:
-            return self._likely.near(behind, 0.6) and not self._likely.near(lead)
+            return self._likely.near(behind, 0.6 if self._likely.before is None else None) and not self._likely.near(
+                lead
+            )
         return self._likely.can_be_sets(lead) and lead < 6
 
     def _behind(self, group: Group) -> None:
@@ -253,6 +255,9 @@ class Settler:
                 missed = placed.remark.value
                 reps = int(missed) - 1 if isinstance(missed, float) and missed >= 1 else 0
                 return [SetAct(self._id, load, reps)]
+        said = self._parsed.groups[n].load
+        if said is not None and said.way == "plain" and not said.in_kg and said.number and not self._likely.outside:
+            return built(Group(0, 0, reps=[Rep(said.number)]), unsaid(self._id, self._setting), self._row)
         return Doubt("reps")
 
     def _alike(self, group: Group) -> list[SetAct] | Doubt:

@@ -142,7 +142,7 @@ def _strange(s: Stream, piece: Piece) -> bool:
 def _paced(s: Stream, piece: Piece) -> bool:
     """A tempo said ahead of the name, which is a remark on the sets to come."""
     return any(
-        i in s.used and s.all[i].has("ECC", "BOTTOM", "CON", "TOP", "TEMPO", "LAST")
+        i in s.used and s.all[i].has("ECC", "BOTTOM", "CON", "TOP", "TEMPO", "LAST", "RPE", "RIR")
         for i in range(piece.first, piece.last)
     )
 

@@ -72,7 +72,9 @@ class Swaps:
 
     def _soon(self, clause: Clause) -> bool:
         """'gonna do dumbbell bench instead of bench': said of now, so decided."""
-        words = [self._s.all[i] for i in range(clause.first, clause.last) if self._s.all[i].has("UNDONE", "ASKWORD")]
+        if self._s.is_(self._s.skip(clause.first, "FILLER"), "ASKWORD"):
+            return False
+        words = [self._s.all[i] for i in range(clause.first, clause.last) if self._s.all[i].has("UNDONE")]
         return all(word.text in ("gonna", "going to", "ill", "will", "about to", "have to", "gotta") for word in words)
 
     def _swapped(self, old: int | None, to: int, at: int) -> None:

@@ -57,9 +57,9 @@ def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
 
 def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
     """Without the word: an X among the parts typed large or between dashes, or four figures in one run."""
-    if len(parts) == 3:
-        return _three_behind(s, first, last, parts)
-    if s.is_(first - 1, "X", "IN"):
+    if _behind_set(s, first, last, parts):
+        return True
+    if len(parts) != 4 or s.is_(first - 1, "X", "IN"):
         return False
     if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not _only_code(s, last, parts):
         return False
@@ -78,10 +78,10 @@ def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) 
     return len(crosses) == 1 and (large or dashes) and len(lexemes[0].text) == (1 if dashes else 2)
 
 
-def _three_behind(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
-    """4-1-1 right behind a whole set (60x10): too few figures to be one elsewhere."""
+def _behind_set(s: Stream, first: int, last: int, parts: list[float | None]) -> bool:
+    """4-1-1 or 3/1/1/0 right behind a whole set (60x10), where elsewhere it could be a list of repetitions."""
     glued = all(lexeme.glued for lexeme in s.all[first + 1 : last + 1])
-    dashed = any("DASH" in lexeme.k for lexeme in s.all[first : last + 1])
+    dashed = any(lexeme.has("DASH", "SLASH") for lexeme in s.all[first : last + 1])
     whole = s.is_(first - 1, "NUM") and s.is_(first - 2, "X") and s.is_(first - 3, "NUM", "LOADQ")
     seconds = [part or 0.0 for part in parts]
     return glued and dashed and whole and max(seconds) <= LONGEST_DIGIT and min(seconds) <= 1
@@ -135,7 +135,7 @@ def _seconds_first(s: Stream, i: int) -> Found:
         return None
     if seconds is None:
         plain = (
-            (s.all[j].text in ("down", "up", "doon") or s.is_(j, "BOTTOM"))
+            (s.all[j].text in ("down", "up", "doon") or s.all[j].text.startswith("to ") or s.is_(j, "BOTTOM"))
             and j == i + 1
             and bare is not None
             and bare <= 8

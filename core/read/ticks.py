@@ -76,6 +76,17 @@ def drop_labels(s: Stream) -> None:
             s.use([first, first + 1])
 
 
+_ADDRESSES = frozenset({"platform", "rack", "locker", "lane", "bay", "room", "gate", "station", "bus"})
+_AGES = frozenset({"turned", "turning", "turns", "aged", "age"})
+
+
+def drop_addresses(s: Stream) -> None:
+    """Platform 3, turned 40: a number that tells where or how old counts nothing."""
+    for i in range(len(s) - 1):
+        if s.all[i].text in _ADDRESSES | _AGES and s.is_(i + 1, "NUM") and not s.is_(i + 2, "X", "FOR", "REPS", "CM"):
+            s.use([i + 1])
+
+
 def _labels_a_set(s: Stream, i: int) -> bool:
     """set 2, second set, the third one: which set it is, not how many."""
     if s.is_(i, "ORD"):

@@ -40,6 +40,8 @@ def _negated(s: Stream, i: int, verdict: str) -> str:
 
 def extent(s: Stream, i: int) -> Found:
     """Range of motion: a grade, a length, or both."""
+    if s.is_(i, "HALF"):
+        return Remark("range", Range("partial"), i, i) if s.is_(i + 1, "EX") else None
     if s.is_(i, "LEN"):
         centimetres = s.all[i].num("LEN")
         j = s.skip(i + 1, "ARTICLE", "FILLER", "OF")
