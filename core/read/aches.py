@@ -1,0 +1,137 @@
+"""Aches: a part that hurts, its side and level. Muscle soreness is none. Knows nothing of signs that stop training."""
+
+from typing import Final, Literal
+
+from core.model.acts import AcheAct
+from core.read.dismissal import denied, theirs, year
+from core.read.stream import Stream
+from core.read.telling import MILD, WINDOW, Heard
+
+_MUSCLES: Final = frozenset({
+    "quad", "glute", "hamstring", "calf", "pec", "lat", "bicep", "tricep", "abs", "forearm", "upper-back",
+})  # fmt: skip
+
+
+_VAGUE: Final = frozenset({
+    "off", "tight", "tightness", "talking", "problem", "issue", "issues", "trouble", "pulled", "rolled",
+    "funny", "crunchy",
+})  # fmt: skip
+
+
+def aches(s: Stream, first: int, last: int) -> list[Heard]:
+    out: list[Heard] = []
+    pains = [i for i in range(first, last) if s.all[i].has("PAIN") and not denied(s, i, first)]
+    parts = [i for i in range(first, last) if s.all[i].has("PART", "LIMB", "HEADACHE") and i not in s.used]
+    if not parts or any(s.all[i].has("LONGAGO", "JOKE") or year(s, i) for i in range(first, last)):
+        return out
+    claimed: set[str] = set()
+    for n, p in enumerate(parts[:20]):
+        where = _where(s, p)
+        if where in claimed or theirs(s, p) or denied(s, p, first) or (n and _where(s, parts[n - 1]) == where):
+            continue
+        floor = parts[n - 1] + 1 if n else first
+        following = next((q for q in parts[n + 1 :] if _where(s, q) != where), None)
+        level, spent = _level(s, p, floor, following if following is not None else last, first)
+        pain = next((m for m in pains if m != p and abs(m - p) <= WINDOW + 1), p if s.all[p].has("HEADACHE") else None)
+        if pain is None and (level is None or "PART" not in s.all[p].k or spent[0] >= last):
+            continue
+        if pain is not None and not _is_ache(s, p, pain, first, last, level):
+            continue
+        claimed.add(where)
+        a, b = (p, p) if pain is None else (min(p, pain), max(p, pain))
+        side, at = _ache_side(s, p, first, last)
+        out.append(Heard(AcheAct(where, side, level, s.span(a, b)), a))
+        s.use(i for i in range(a, b + 1) if not s.all[i].has("EX", "NUM", "X") or s.all[i].has("PART"))
+        s.use([*spent, *at])
+    if out:
+        _hush(s, first, last)
+    return out
+
+
+def _hush(s: Stream, first: int, last: int) -> None:
+    """The clauses that tell of an ache report no set, unless they count something."""
+    start = first
+    for i in range(first, last + 1):
+        if i < last and not s.all[i].has("COMMA", "BUT", "THEN", "OPEN"):
+            continue
+        inside = range(start, i)
+        counts = any(
+            s.is_(j, "X", "LOADQ", "REPQ", "SETQ", "DUR") or (s.is_(j, "NUM") and s.all[j].text != "one")
+            for j in inside
+        )
+        if not counts:
+            s.use(
+                j
+                for j in inside
+                if s.all[j].has("SAME", "LAST", "LEFT", "RIGHT", "BOTH", "ALL") or s.all[j].text == "one"
+            )
+        start = i + 1
+
+
+def _where(s: Stream, p: int) -> str:
+    part = s.all[p].k.get("PART")
+    if isinstance(part, str):
+        return part
+    if s.all[p].has("HEADACHE"):
+        return "head"
+    return s.all[p].text.split(" ")[-1].rstrip("s")
+
+
+def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float | None) -> bool:
+    word = s.all[pain].text
+    where = _where(s, p)
+    sore = any(s.all[i].has("SORENESS") and i != pain for i in range(first, last))
+    if any(s.all[i].has("EX") and not s.all[i].has("PART") for i in range(min(p, pain) + 1, max(p, pain))) and pain < p:
+        return False
+    if level is not None:
+        return True
+    if word in _VAGUE:
+        return word in ("off", "talking", "funny", "pulled", "rolled") and where not in _MUSCLES and abs(p - pain) <= 3
+    if word in MILD:
+        muscle = where in _MUSCLES and s.all[p].text != "upper back"
+        return not muscle and not sore and s.all[p].text not in ("arms", "legs")
+    return not (sore and word in ("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
+
+
+def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left", "right", "both"] | None, list[int]]:
+    for i in sorted(range(max(first, p - 8), min(last, p + 12)), key=lambda i: abs(i - p)):
+        lexeme = s.all[i]
+        if lexeme.has("BOTH"):
+            return "both", [i]
+        short = lexeme.text in ("r", "l") and i + 1 != p
+        if lexeme.has("LEFT", "RIGHT") and not short and not s.is_(i - 1, "NUM"):
+            return ("left" if lexeme.has("LEFT") else "right"), [i]
+    return None, []
+
+
+def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float | None, list[int]]:
+    """A number out of ten near the part: 3/10, 3 out of 10, maybe a 2, like 3."""
+    del first
+    stop = end
+    if end < len(s) and s.all[end].has("STOP", "NL"):
+        stop = min(len(s), end + 6)
+    for i in [*range(p + 1, stop), *range(floor, p)]:
+        number = s.num(i)
+        if number is None or number > 10 or s.all[i].has("REPQ", "SETQ", "TIMESQ") or s.all[i].plural:
+            continue
+        if s.is_(i - 1, "X"):
+            continue
+        if (
+            s.num(i + 2) == 10
+            and s.is_(i + 1, "SLASH", "LEVELWORD")
+            and not s.is_(i + 3, "SLASH")
+            and not s.is_(i - 1, "SLASH")
+        ):
+            return number, [i, i + 1, i + 2]
+    for i in range(p + 1, end):
+        number = s.num(i)
+        if number is None or number > 10 or s.all[i].has("REPQ", "SETQ", "TIMESQ") or s.all[i].plural:
+            continue
+        told = (
+            s.is_(i - 1, "ABOUT", "LEVELWORD")
+            or (s.is_(i - 1, "COLON") and i - 2 == p)
+            or (s.is_(i - 1, "ARTICLE") and s.is_(i - 2, "ABOUT", "FILLER", "LEVELWORD", "PAIN", "COMMA", "AT"))
+        )
+        if told and not s.is_(i + 1, "X", "KG", "LB") and i - p <= 12 and s.num(i + 1) is None:
+            return number, [i]
+    return None, []
