@@ -94,18 +94,24 @@ class Amender:
         s = self._s
         inside = range(clause.first, clause.last)
         numbers = set_numbers(s, clause)
-        points = any(s.is_(i, "LAST", "THAT") for i in inside) or bool(numbers)
+        points = any(s.is_(i, "LAST", "THAT") and s.all[i].text != "its" for i in inside) or bool(numbers)
         strong = any(s.is_(i, "AMEND") and s.all[i].k["AMEND"] in ("strong", "inline") for i in inside)
         weak = any(
             (s.is_(i, "AMEND") and s.all[i].k["AMEND"] == "pointing") or s.is_(i, "NEG", "BE", "FEEL") for i in inside
         )
-        starts_no = s.all[clause.first].text in ("no", "nope") and len(inside) > 1
+        starts_no = (
+            s.all[clause.first].text in ("no", "nope")
+            and len(inside) > 1
+            and not s.all[clause.first + 1].has("WORD", "KNOWN", "HEIGHT")
+        )
         negated = self._old_value(clause)
         clears = any(s.is_(i, "CLEARIT") for i in inside) and any(
             s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN") for i in inside
         )
+        told = points and any(clause.first <= remark.first < clause.last for remark in self._remarks)
         if not (
             strong
+            or told
             or clears
             or (
                 weak
@@ -128,6 +134,8 @@ class Amender:
         pointed = bool(numbers) or any(s.is_(i, "LAST") for i in inside)
         if self._setting.last is None and (not pointed or self._setting.now_on is None):
             return []
+        if self._setting.last is None and not numbers and self._counted_after(clause):
+            return []
         if numbers and not (strong or weak or negated is not None):
             return []
         change = self._change(clause, numbers, negated)
@@ -136,6 +144,11 @@ class Amender:
         span = s.span(clause.first, clause.last - 1)
         which: list[Which] = list(numbers) or ["last"]
         return [Corrected(Amend(one, change, span), clause.first) for one in which]
+
+    def _counted_after(self, clause: Clause) -> bool:
+        """'cheated the last one, 40kg curls 10 10 8': it speaks of the sets that follow."""
+        s = self._s
+        return any(s.is_(i, "NUM") for i in range(clause.last, len(s)))
 
     def _old_value(self, clause: Clause) -> int | None:
         """Index of the 'not' before the old value in '62.5 not 65' or 'not 65'."""

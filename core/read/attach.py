@@ -40,6 +40,8 @@ def attach(parsed: Parsed, sets: Sets, row: Exercise) -> list[SetAct]:
             _remark(placed, sets)
     _sides(parsed, sets, row)
     _drops(parsed, sets)
+    if row.id.startswith("deficit-"):
+        _deepened(sets)
     return [replace(act, failed=True, rir=0.0) if act.reps == 0 else act for group in sets for act in group]
 
 
@@ -232,3 +234,11 @@ def _drops(parsed: Parsed, sets: Sets) -> None:
         for i, act in enumerate(group):
             if act.drop and act.rest_s is not None:
                 group[i] = replace(act, rest_s=None)
+
+
+def _deepened(sets: Sets) -> None:
+    """A length said with a deficit is how much deeper it goes."""
+    for group in sets:
+        for i, act in enumerate(group):
+            if act.range is not None and act.range.grade is None and act.range.cm:
+                group[i] = replace(act, range=Range("extra", act.range.cm))

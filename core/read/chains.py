@@ -3,6 +3,9 @@
 from core.read.atoms import Atom, LoadSaid
 from core.read.groups import Group, Rep
 
+MOST_LIKELY_SETS = 10.0
+"""Above this, the first of two numbers beside a load counts repetitions and the second sets (no source)."""
+
 
 def roles(group: Group, parts: list[Atom], links: list[str], *, listed: bool) -> None:
     """Fill the group from linked parts. ``listed``: all behind the first are counts."""
@@ -89,8 +92,9 @@ def _two_bare(group: Group, bare: list[Atom], kinds: str, links: list[str]) -> N
         if kinds == "LNN":
             _load_then_two(group, first, second)
         else:
-            group.sets = first.value
-            _rep(group, second)
+            backwards = first.value > MOST_LIKELY_SETS >= second.value
+            group.sets = second.value if backwards else first.value
+            _rep(group, first if backwards else second)
         return
     if group.reps:
         group.load, group.sets = LoadSaid("plain", first.value, plural=first.plural), second.value

@@ -49,6 +49,7 @@ class Cursor:
         group = Group(atom.first, atom.last, load=self.take())
         if group.load is not None:
             group.first = min(group.first, self.pending_at)
+        group.headed = self.sets is not None
         group.sets, self.sets = self.sets, None
         group.drop, self.drop = self.drop, False
         group.working, self.working = self.working, False

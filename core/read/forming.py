@@ -159,6 +159,7 @@ _FORMING: Final = frozenset(
         *_LINKS,
         *(kind for kind, _ in _PLAIN_ATOMS),
         "NUM",
+        "STRIDEQ",
         "LOADQ",
         "DUR",
         "DIST",

@@ -33,6 +33,9 @@ def _step(c: Cursor, atom: Atom) -> None:
         c.out.groups[-1].load = _hung(atom.load)
         c.out.groups[-1].last = atom.last
         c.i += 1
+    elif kind == "DELTA" and c.amending and c.kind(c.i + 1) in ("X", "FOR"):
+        c.a[c.i] = replace(atom, kind="L", load=_hung(atom.load))
+        _load(c, c.a[c.i])
     elif kind == "SAME" and atom.text == "again" and told_just_now(c):
         c.i += 1
     elif kind == "X":
@@ -188,6 +191,9 @@ def _split_loads(c: Cursor) -> None:
 def _finish(c: Cursor) -> None:
     _split_loads(c)
     groups = c.out.groups
+    for n, group in enumerate(groups):
+        if group.headed and group.sets is not None and 1 < group.sets == len(groups) - n:
+            group.sets = None
     if c.drop or (len(groups) > 1 and all(group.arrow for group in groups[1:])):
         c.out.dropset = True
     said = c.take()

@@ -49,6 +49,7 @@ class Group:
     open_after: bool = False
     explicit: bool = False
     arrow: bool = False
+    headed: bool = False
     kinds: set[str] = field(default_factory=set)
     most: float = 0.0
     most_later: float = 0.0

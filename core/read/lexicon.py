@@ -78,7 +78,7 @@ def _words(phrase: str) -> list[str]:
 class Lexicon:
     """All tables of one language, indexed. Built once per language."""
 
-    __slots__ = ("_by_start", "_mend", "_name_words", "known", "names", "numerals", "phrases", "plain")
+    __slots__ = ("_by_start", "_mend", "_name_words", "concepts", "known", "names", "numerals", "phrases", "plain")
 
     def __init__(
         self, numerals: Numerals, rows: Iterable[Rows], concepts: Mapping[str, str], plain: frozenset[str]
@@ -90,8 +90,10 @@ class Lexicon:
             for kind, value, phrases in table:
                 for phrase in phrases.split(","):
                     self.phrases.add(phrase.strip(), (kind, value))
+        self.concepts: dict[str, str] = {}
         for concept, phrases in concepts.items():
             for phrase in phrases.split(","):
+                self.concepts[phrase.strip()] = concept
                 self.names.add(phrase.strip(), ("NAME", concept))
         number_words = {*numerals.ones, *numerals.tens, *numerals.plurals, *numerals.whole, *numerals.hundred}
         self._name_words = frozenset(word for word in _all_words(self.names) if len(word) >= SHORTEST_PART)

@@ -104,7 +104,7 @@ class Likely:
             return True
         if ratio >= 1.6 and first.n >= 20 and len(rest) == 1:
             return True
-        if ratio >= 1.5 and first.n >= 20 and len(rest) > 1 and max(rest) - min(rest) <= 2:
+        if ratio >= 1.5 and first.n >= 16 and len(rest) > 1 and max(rest) - min(rest) <= 4:
             return True
         if apart or (group.gaps and group.gaps[0] == "COLON"):
             return True

@@ -70,6 +70,7 @@ class Message:
         self._setting = setting
         tongue = language(setting.language)
         self._names = tongue.names
+        self._concepts = tongue.lexicon.concepts
         self._frames = tongue.frames
         self.stream = Stream(text, mark(tongue.lexicon.spell(lex(text)), tongue))
         self.undone: set[int] = set()
@@ -197,7 +198,18 @@ class Message:
         one = one_of(mention, self._setting)
         if one is not None:
             return (self._variant(one, mention, stretch),)
-        return self._by_load(mention, parsed)
+        told = self._qualified(mention, stretch)
+        return (told,) if told is not None else self._by_load(mention, parsed)
+
+    def _qualified(self, mention: Mention, stretch: Stretch) -> str | None:
+        """A name that fits several, with the word that settles it elsewhere in the stretch (calf raises 60kg standing)."""
+        found: set[str] = set()
+        for i in (k for first, last in stretch.ranges for k in range(first, last)):
+            concept = self._concepts.get(self.stream.all[i].text)
+            twin = self._names.by_words.get(mention.words | {concept}) if concept is not None else None
+            if twin is not None and len(twin.ids) == 1 and concept not in mention.words:
+                found.add(twin.ids[0])
+        return found.pop() if len(found) == 1 else None
 
     def _variant(self, exercise: str, mention: Mention, stretch: Stretch) -> str:
         """What is said away from the name and makes it another: dumbbells, feet on a box, knees."""

@@ -83,6 +83,8 @@ def _of_one_set(s: Stream, remark: Remark) -> Remark:
     i = remark.first - 1
     while i > 0 and s.is_(i, "BE", "FILLER", "FEEL", "DONE"):
         i -= 1
+    if remark.what == "form" and s.is_(i, "LASTREP", "LAST"):
+        return replace(remark, wide=False, last_only=True)
     if s.is_(i, "SETS") and s.is_(i - 1, "ORD"):
         return replace(remark, nth=int(s.all[i - 1].num("ORD")))
     return remark

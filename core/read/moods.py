@@ -43,7 +43,9 @@ def _cut(s: Stream) -> list[Clause]:
     return out
 
 
-_YOU_DO: Final = frozenset({"can you", "could you", "would you", "will you", "please can you", "can", "could", "would", "will"})
+_YOU_DO: Final = frozenset(
+    {"can you", "could you", "would you", "will you", "please can you", "can", "could", "would", "will"}
+)
 
 
 def _bids(s: Stream, clause: Clause) -> bool:

@@ -32,7 +32,7 @@ def quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
     if "SETN" in k:
         return Atom("S", i, i, lexeme.num("SETN"), text="twice")
-    if "NUM" in k:
+    if "NUM" in k or "STRIDEQ" in k:
         return _number(s, i, lexeme, before)
     return None
 
@@ -69,13 +69,15 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
     if _lone_one(s, i, lexeme):
         return Atom("W", i, i, text="one")
     soon = s.is_(i - 1, "IN") and s.all[i - 1].text == "in" and not s.is_(i + 1, "SETS", "X", "EX")
-    some = any(one.text == "ones" for one in s.all[i + 1 : i + 3])
+    some = not s.is_(i - 1, "X", "FOR", "AT") and any(one.text == "ones" for one in s.all[i + 1 : i + 3])
     if soon or some:
         return Atom("W", i, i, text=lexeme.text)
     if i + 1 < len(s) and s.all[i + 1].has("WARMUP") and s.all[i + 1].text.endswith("s"):
         led = s.is_(i - 1, "X", "FOR", "AT", "NUM", "COMMA") or s.is_(i - 2, "X")
         if not led and lexeme.value <= MOST_WARMUPS:
             return Atom("S", i, i, lexeme.value)
+    if lexeme.has("STRIDEQ") and s.is_(i + 1, "PERLIMB", "PERSIDE", "EACH"):
+        return Atom("R", i, i, lexeme.value)
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):
         return Atom("W", i, i, text=lexeme.text)
     pair = _one_or_two(s, i, lexeme)

@@ -63,6 +63,9 @@ def _unless_coming(s: Stream, remark: Remark) -> Found:
     before = s.all[remark.first - 1] if remark.first else None
     after = s.all[remark.last + 1] if remark.last + 1 < len(s) else None
     coming = (before is not None and before.has("UNDONE", "BEGIN")) or (
-        after is not None and (after.text in ("now", "before") or after.has("UNDONE"))
+        after is not None
+        and (
+            after.text == "now" or (after.text == "before" and not s.is_(remark.last + 2, "NUM")) or after.has("UNDONE")
+        )
     )
     return Remark("nothing", None, remark.first, remark.last) if coming else remark

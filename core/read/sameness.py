@@ -87,10 +87,23 @@ def _at(c: Cursor, group: Group, atom: Atom) -> bool:
     return False
 
 
+def _times(c: Cursor, group: Group) -> bool:
+    """'same x2': so small a number behind an x, and nothing more, is how often and not how many."""
+    number = c.a[c.i + 1]
+    lone = number.kind == "N" and c.kind(c.i + 2) in ("", "M") and not group.reps and group.sets is None
+    if not lone or c.kind(c.i) != "X" or not 1 < number.value <= MOST_TIMES:
+        return False
+    group.sets = number.value
+    c.i += 2
+    return True
+
+
 def _link(c: Cursor, group: Group, atom: Atom) -> bool:
-    del group, atom
+    del atom
     if c.kind(c.i + 1) not in (*COUNTS, "S"):
         return False
+    if _times(c, group):
+        return True
     c.i += 1
     return True
 
@@ -143,6 +156,8 @@ _TAKES: Final[dict[str, Callable[[Cursor, Group, Atom], bool]]] = {
     "D": _count,
 }
 """What each kind of atom says of a set that is as the last one; each says whether it was taken, and moves on."""
+MOST_TIMES: Final = 3.0
+"""Up to so many, 'same x2' tells sets (common practice, no source)."""
 TOP_EFFORT: Final = 10.0
 """The top of the RPE scale: a number behind an at-sign up to this is an effort."""
 
@@ -156,7 +171,7 @@ def _breathed(c: Cursor, atom: Atom) -> None:
 
 def _goes_on(c: Cursor, i: int) -> bool:
     kind = c.kind(i)
-    while kind in ("SEP", "AT"):
+    while kind in ("SEP", "AT") or (kind == "SIDE" and c.a[i].text in ("LEFT", "RIGHT")):
         i += 1
         kind = c.kind(i)
     return kind in ("S", "MORE", "DELTA", "UPTO", "SAMEREPS", "SAME", "FOR") or (

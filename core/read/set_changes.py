@@ -92,7 +92,8 @@ def _bare(change: Change, atoms: list[Atom], n: int, at: Context) -> None:
     if before in ("X", "FOR"):
         change["reps"] = int(value)
         return
-    loaded = after in ("X", "FOR") or value != int(value)
+    counted = n + 2 < len(atoms) and atoms[n + 2].kind in ("N", "R", "S")
+    loaded = (after in ("X", "FOR") and counted) or value != int(value)
     field = "load" if loaded else _likelier(value, at.last, at.setting)
     if field == "load":
         _bare_load(change, value, at)

@@ -69,29 +69,67 @@ def drop_labels(s: Stream) -> None:
             s.use([first, first + 1])
     for i in range(len(s)):
         if _labels_a_set(s, i):
-            s.use([i, i + 1])
+            of = s.is_(i + 2, "OF", "SLASH") and s.is_(i + 3, "NUM")
+            s.use([i, i + 1, i + 2, i + 3] if of and not s.is_(i + 4, "X") else [i, i + 1])
     _drop_counting(s, rows)
+    _drop_inline(s)
     for first, last in rows:
         if _lettered(s, first, last):
             s.use([first, first + 1])
 
 
-_ADDRESSES = frozenset({"platform", "rack", "locker", "lane", "bay", "room", "gate", "station", "bus"})
+_ADDRESSES = frozenset(
+    {
+        "platform",
+        "rack",
+        "locker",
+        "lane",
+        "bay",
+        "room",
+        "gate",
+        "station",
+        "bus",
+        "week",
+        "day",
+        "session",
+        "number",
+        "phase",
+        "cycle",
+    }
+)
 _AGES = frozenset({"turned", "turning", "turns", "aged", "age"})
 
 
 def drop_addresses(s: Stream) -> None:
     """Platform 3, turned 40: a number that tells where or how old counts nothing."""
     for i in range(len(s) - 1):
-        if s.all[i].text in _ADDRESSES | _AGES and s.is_(i + 1, "NUM") and not s.is_(i + 2, "X", "FOR", "REPS", "CM"):
+        counts = s.is_(i + 2, "X", "FOR", "REPS") or (s.is_(i + 2, "CM") and s.all[i].text in _ADDRESSES)
+        if s.all[i].text in ("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
+            s.use([i + 1, i + 2])
+        told = s.all[i].text in _ADDRESSES | _AGES and not counts
+        if s.is_(i + 1, "NUM") and (told or _year(s, i)):
             s.use([i + 1])
+
+
+def _minutes(s: Stream, i: int) -> bool:
+    """Its 7 30: the minutes of a clock time, two figures."""
+    return s.is_(i, "NUM") and s.all[i].text.isdigit() and len(s.all[i].text) == 2 and s.all[i].value < 60
+
+
+def _year(s: Stream, i: int) -> bool:
+    """Since 2014: a year."""
+    number = s.all[i + 1]
+    dated = number.text.isdigit() and len(number.text) == 4 and 1950 <= number.value <= 2050
+    return dated and s.all[i].text in ("since", "from", "in", "back in")
 
 
 def _labels_a_set(s: Stream, i: int) -> bool:
     """set 2, second set, the third one: which set it is, not how many."""
     if s.is_(i, "ORD"):
         named = s.is_(i + 1, "SETS") or (i + 1 < len(s) and s.all[i + 1].text == "one")
-        return named and not s.is_(i - 1, "AMEND") and not s.is_(i - 2, "AMEND")
+        return named and not any(s.is_(k, "AMEND") for k in range(max(0, i - 4), i))
+    if s.is_(i, "SETREF"):
+        return s.is_(i + 1, "NUM") and s.all[i + 1].value <= MOST_LABELS and not s.is_(i + 2, "X", "REPS")
     if not s.is_(i, "SETS") or s.is_(i, "NUM") or s.all[i].text not in ("set", "round", "sets"):
         return False
     number = s.num(i + 1)
@@ -121,6 +159,23 @@ def _drop_counting(s: Stream, rows: list[tuple[int, int]]) -> None:
     led = [first for first, last in rows if s.is_(first, "NUM") and s.is_(first + 1, "EX") and last - first > 2]
     if len(led) > 1 and [s.all[first].value for first in led] == [float(n + 1) for n in range(len(led))]:
         s.use(led)
+
+
+def _drop_inline(s: Stream) -> None:
+    """s1 60x8 s2 60x8, or 1) 60x8 2) 60x8: labels inside a line, known by counting up from one."""
+    bracketed = [
+        (i, i, i + 1) for i in range(len(s)) if s.is_(i, "NUM") and i + 1 < len(s) and s.all[i + 1].text == ")"
+    ]
+    lettered = [
+        (i + 1, i, i + 1)
+        for i in range(len(s) - 1)
+        if len(s.all[i].text) == 1 and s.all[i].text.isalpha() and s.is_(i + 1, "NUM") and s.all[i + 1].glued
+    ]
+    for labels in (bracketed, lettered):
+        values = [s.all[at].value for at, _, _ in labels]
+        if len(values) > 1 and values == [float(n + 1) for n in range(len(values))]:
+            for _, first, last in labels:
+                s.use([first, last])
 
 
 def _names_a_set(s: Stream, i: int) -> bool:

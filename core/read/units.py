@@ -105,6 +105,13 @@ def _repetitions(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
     return unit.text != "r" or unit.glued
 
 
+def _seconds(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
+    """'8 s2' is a count and the next set's label."""
+    follow = lexemes[i + 2] if i + 2 < len(lexemes) else None
+    labels = len(unit.text) == 1 and not unit.glued and follow is not None and follow.glued and follow.has("NUM")
+    return not labels
+
+
 _Fits = Callable[[Lexeme, list[Lexeme], int], bool]
 _UNITS: Final[tuple[tuple[str, tuple[tuple[str, float | None], ...], _Fits], ...]] = (
     ("KG", (("LOADQ", 1.0),), _always),
@@ -113,7 +120,7 @@ _UNITS: Final[tuple[tuple[str, tuple[tuple[str, float | None], ...], _Fits], ...
     ("FAR", (("FARQ", 1.0),), _always),
     ("METRE", (("DIST", None),), _only_metres),
     ("METRE", (("DIST", None), ("DUR", 60.0)), _always),
-    ("SEC", (("DUR", 1.0),), _always),
+    ("SEC", (("DUR", 1.0),), _seconds),
     ("MIN", (("DUR", 60.0),), _always),
     ("HOUR", (("LONG", 3600.0),), _hours),
     ("CM", (("LEN", None),), _lengths),
