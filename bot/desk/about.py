@@ -6,10 +6,11 @@ The door of it: finds the wish in the words or the press, has it done, and asks 
 from typing import Final
 
 from bot.desk import about_changes, about_data, lifter
+from bot.desk.coach_words import ANSWERED_WITHIN
 from bot.desk.lifter import Said
 from bot.desk.oneself import Oneself
 from bot.desk.rooms import Case
-from bot.store import about, books, people
+from bot.store import about, books, coaching, people
 from bot.store.people import Chat, Person
 from core.flow.phrases import phrase_of
 from core.join.answers import pressed_answer, read_answer
@@ -119,13 +120,17 @@ def _other(me: Oneself, stand: Stand, said: Said, reading: Reading) -> bool:
     if phrase in ("hello", "start"):
         _ask(me, stand, [me.say("about.again", name=me.profile.name)])
         return True
-    if reading.acts or reading.ask is not None or phrase is not None or said.text.startswith("/"):
+    meant = reading.acts or reading.ask is not None or phrase is not None
+    if meant or said.text.casefold().startswith(_OTHERS) or "\n" in said.text or len(said.text) > _LONGEST:
         return False
-    if "\n" in said.text or len(said.text) > _LONGEST:
-        return False
+    if coaching.unanswered(me.conn, me.who.id, me.case.now - ANSWERED_WITHIN) is not None:
+        return False  # the coach asked something too, and these words go there
     _ask(me, stand, [me.say("about.not_read")])
     return True
 
+
+_OTHERS: Final = ("/", "plan", "my plan")
+"""How words begin that are for another part of the desk."""
 
 _LONGEST: Final = 120
 """Letters; a longer text is no answer that missed, but something of its own."""

@@ -1,6 +1,6 @@
 """The way into a group's challenge for someone without a coach here: a short joining of their own."""
 
-from bot.desk import group_words
+from bot.desk import about, group_words
 from bot.desk.joining import code_in
 from bot.desk.rooms import Case
 from bot.store import challenges, inbox, people
@@ -15,11 +15,16 @@ def enter(case: Case, text: str, name: str, known: Person | None) -> bool:
         return False
     who = known or people.add(case.conn, " ".join(name.split()) or "friend", found.zone, case.now)
     people.reach(case.conn, who.id, case.channel, case.user)
-    if not who.lifts:
+    trained = who.lifts
+    if not trained:
         people.make_lifter(case.conn, who.id, who.coach)
     chat = people.chat_of(case.conn, case.channel, case.arrived.raw.chat)
     if chat is not None:
         people.chat_seen(case.conn, chat.id, case.now)
-        case.reply(group_words.say("group.door.in", name=who.name, title=found.noun.title), chat)
+        lead = group_words.say("group.door.in", name=who.name, title=found.noun.title)
+        if trained:
+            case.reply(lead, chat)
+        else:
+            about.begin(case, who, chat, lead)
     inbox.mark(case.conn, case.arrived.seq, "done")
     return True
