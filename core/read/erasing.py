@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from core.model.acts import Amend, Erase, Which
+from core.model.acts import Act, Amend, Erase, SetAct, Which
 from core.read.moods import clauses
 from core.read.stream import Clause, Stream
 
@@ -42,6 +42,17 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
         if clause.last + 1 < len(s) and s.is_(clause.last + 1, "ERASE"):
             s.use([clause.last + 1])
     return out
+
+
+def taken_back(acts: tuple[Act, ...]) -> tuple[Act, ...]:
+    """'100x5 105x5, scrap the last one': a set told and taken back in one message was never kept."""
+    out: list[Act] = []
+    for act in acts:
+        if isinstance(act, Erase) and act.which == "last" and out and isinstance(out[-1], SetAct):
+            out.pop()
+        else:
+            out.append(act)
+    return tuple(out)
 
 
 def _says_more(s: Stream, clause: Clause) -> bool:

@@ -11,7 +11,7 @@ from core.read.attach import attach
 from core.read.belief import believable, prune
 from core.read.days import Spans, day_at, days
 from core.read.doubts import Doubt
-from core.read.erasing import erasures
+from core.read.erasing import erasures, taken_back
 from core.read.flow import FLOWING, Flow
 from core.read.flowed import Flowed, one_of
 from core.read.forming import Atomiser
@@ -292,7 +292,7 @@ class Message:
     # the whole
 
     def _joined(self) -> Reading:
-        acts = tuple(act for _, _, act in sorted(self._acts, key=lambda kept: kept[:2]))
+        acts = taken_back(tuple(act for _, _, act in sorted(self._acts, key=lambda kept: kept[:2])))
         ask = self._ask()
         return Reading(acts, ask, self._leftovers(acts))
 

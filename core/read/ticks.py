@@ -169,7 +169,11 @@ def _drop_inline(s: Stream) -> None:
     lettered = [
         (i + 1, i, i + 1)
         for i in range(len(s) - 1)
-        if len(s.all[i].text) == 1 and s.all[i].text.isalpha() and s.is_(i + 1, "NUM") and s.all[i + 1].glued
+        if len(s.all[i].text) == 1
+        and s.all[i].text.isalpha()
+        and not s.all[i].has("X", "ARTICLE")
+        and s.is_(i + 1, "NUM")
+        and s.all[i + 1].glued
     ]
     for labels in (bracketed, lettered):
         values = [s.all[at].value for at, _, _ in labels]
