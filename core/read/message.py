@@ -202,7 +202,7 @@ class Message:
         return (told,) if told is not None else self._by_load(mention, parsed)
 
     def _qualified(self, mention: Mention, stretch: Stretch) -> str | None:
-        """A name that fits several, with the word that settles it elsewhere in the stretch (calf raises 60kg standing)."""
+        """A name that fits several, with the word elsewhere that settles it (calf raises 60kg standing)."""
         found: set[str] = set()
         for i in (k for first, last in stretch.ranges for k in range(first, last)):
             concept = self._concepts.get(self.stream.all[i].text)
