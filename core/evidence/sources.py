@@ -56,7 +56,9 @@ _ROWS: Final = (
     Source("rogerson-2024", "Rogerson et al. 2024, Sports Med Open 10:26: how deloads are done", "abstract"),
     Source("steele-2022", "Steele et al. 2022, Res Q Exerc Sport: strength over years", "abstract"),
     Source("baz-valle-2022", "Baz-Valle et al. 2022, J Hum Kinet (PMC8884877): weekly sets of trained men", "abstract"),
-    Source("pelland-2024", "Pelland et al. 2024, preprint: weekly sets, direct and indirect, and frequency", "abstract"),
+    Source(
+        "pelland-2024", "Pelland et al. 2024, preprint: weekly sets, direct and indirect, and frequency", "abstract"
+    ),
     Source("mitter-2022", "Mitter et al. 2022, PLoS ONE 17:e0268074: repetitions from day to day", "abstract"),
     Source("grgic-2020", "Grgic et al. 2020, Sports Med Open 6:31: retest of a maximum", "abstract"),
     Source("silbernagel-2007", "Silbernagel et al. 2007, Am J Sports Med: pain monitoring", "secondary"),
