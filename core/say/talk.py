@@ -9,11 +9,15 @@ from core.say.render import Voice
 QUOTED: Final = 120
 """Characters of the lifter's words that are given back; the note itself is kept whole."""
 
+QUOTES: Final = 2
+"""Pieces of a message that are given back; with two of them a reply still fits between two sets."""
+
 
 def _noted(voice: Voice, fact: Noted) -> list[str]:
     if not fact.beside:
         return [voice.by_coach("noted.question" if fact.words[0].rstrip().endswith("?") else "noted.whole")]
-    words = voice.listed([voice.say("quote", text=_cut(text)) for text in fact.words])
+    shown = [voice.say("quote", text=_cut(text)) for text in fact.words[:QUOTES]]
+    words = voice.listed(shown) + (" …" if len(fact.words) > QUOTES else "")
     return [voice.by_coach("noted", words=words)]
 
 
