@@ -3,6 +3,8 @@
 Weighs how plainly the grammar says a set against words around it that are none of the trade's.
 """
 
+from typing import Final
+
 from core.evidence.exercises import EXERCISES
 from core.read.groups import Group, Parsed
 from core.read.stream import Stream
@@ -79,7 +81,43 @@ def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group, *, held: b
     if timed and not held:
         return len(parsed.groups) > 1 or len(group.reps) == 1
     lone = len(group.reps) == 1 and not group.explicit and group.behind is None and len(parsed.groups) > 1
-    return lone and group.reps[0].kind == "R" and _strange(s, stretch, [group]) > 0
+    if not lone or group.reps[0].kind != "R":
+        return False
+    return _strange(s, stretch, [group]) > 0 or not _joined(s, parsed, group)
+
+
+_JOINING: Final[frozenset[str]] = frozenset().union(
+    ("COMMA", "THEN", "AND", "NL", "DASH", "SLASH", "STOP", "ARROW", "COLON", "OPEN", "CLOSE", "BULLET", "PLUS"),
+    (
+        "FILLER",
+        "NOISE",
+        "DONE",
+        "BUT",
+        "ARTICLE",
+        "ABOUT",
+        "OF",
+        "AT",
+        "WITH",
+        "ON",
+        "FOR",
+        "BE",
+        "ALL",
+        "SELF",
+        "FEEL",
+    ),
+    ("LEFT", "RIGHT", "PERLIMB", "PERSIDE", "EACH", "IMPL", "LAST", "SAME", "ORD", "REPS", "SETS", "X", "TICK"),
+    ("WORKING", "DROP", "ATTEMPT", "DAY", "FINISH"),
+)
+"""What may stand between counts of one exercise and behind a lone one; any other word makes it another thing's."""
+
+
+def _joined(s: Stream, parsed: Parsed, group: Group) -> bool:
+    """Whether a lone number stands among the counts: only small words and remarks between it and the set before."""
+    n = parsed.groups.index(group)
+    first = parsed.groups[n - 1].last + 1 if n else group.first
+    between = range(first, group.first)
+    behind = range(group.last + 1, min(group.last + 2, len(s)))
+    return all(i in s.used or not s.all[i].kinds.isdisjoint(_JOINING) for i in (*between, *behind))
 
 
 def _held(group: Group, stretch: Stretch) -> bool:

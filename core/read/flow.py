@@ -221,6 +221,10 @@ class Flow:
                 continue
             if kind == "FINISH" and s.is_(at + 1, "WITH") and not s.is_(at + 2, "DAY", "TODAYALL"):
                 continue
+            if s.all[at].text in _PLACES and any(
+                s.all[i].has("WORD", "KNOWN", "EX") for i in range(clause.first, clause.last)
+            ):
+                continue
             if kind == "BEGIN" and (counts or (s.all[at].text in _SOFT_BEGINS and names)):
                 continue
             self._add(act(s.span(at, at)), at, at)
@@ -255,6 +259,8 @@ class Flow:
         return False
 
 
+_PLACES: Final = frozenset({"in the gym", "at the gym"})
+"""Where one is begins a session only when nothing else is told of the place."""
 _LEAVING: Final = frozenset(
     {
         "off to work",

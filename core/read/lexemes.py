@@ -65,14 +65,7 @@ def _settle_names(out: list[Lexeme]) -> None:
 
 def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tuple[Lexeme, int]:
     token = tokens[i]
-    lexicon = tongue.lexicon
-    phrase_end, meanings = lexicon.phrases.longest(words, i)
-    if token.text == "/" and not token.glued:
-        phrase_end, meanings = i, []
-    if phrase_end > i + 1:
-        within = _name(words, tokens, phrase_end - 1, tongue)
-        if within is not None and within[0] > phrase_end:
-            phrase_end, meanings = lexicon.phrases.longest(words[: phrase_end - 1], i)
+    phrase_end, meanings = _phrase(tokens, words, i, tongue)
     named = _name(words, tokens, i, tongue)
     if named is not None and named[0] >= phrase_end:
         end, mention = named
@@ -95,10 +88,22 @@ def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tupl
         kinds = _kinds(meanings)
         if token.text in _MARKS and phrase_end == i + 1:
             kinds[_MARKS[token.text]] = 0
-        return Lexeme(
-            kinds, token.start, tokens[phrase_end - 1].end, " ".join(words[i:phrase_end]), 0.0, token.glued
-        ), (phrase_end)
+        text = " ".join(words[i:phrase_end])
+        return Lexeme(kinds, token.start, tokens[phrase_end - 1].end, text, 0.0, token.glued), phrase_end
     return _plain(tokens, i, tongue), i + 1
+
+
+def _phrase(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tuple[int, list[Meaning]]:
+    """The longest phrase of the tables from here, unless its last word begins a longer name."""
+    if tokens[i].text == "/" and not tokens[i].glued:
+        return i, []
+    phrases = tongue.lexicon.phrases
+    end, meanings = phrases.longest(words, i)
+    if end > i + 1:
+        within = _name(words, tokens, end - 1, tongue)
+        if within is not None and within[0] > end:
+            return phrases.longest(words[: end - 1], i)
+    return end, meanings
 
 
 def _kinds(meanings: list[Meaning]) -> dict[str, object]:

@@ -158,6 +158,8 @@ def _adds_seconds(lexemes: list[Lexeme], i: int) -> bool:
     if "DUR" in lexeme.k:
         return 0 < lexeme.num("DUR") < 60
     whole_minutes = lexemes[i - 1].text.split(" ")[-1]
+    if lexeme.plural and lexeme.glued and whole_minutes == "m":
+        return 5 <= lexeme.value < 60
     if "NUM" not in lexeme.k or not 5 <= lexeme.value < 60 or lexeme.plural:
         return False
     if lexeme.has("REPQ", "SETQ", "LOADQ", "TIMESQ"):

@@ -1,4 +1,4 @@
-"""How much processor time reading takes, beside a general parser of quantities (quantulum3), in one run on the same messages.
+"""Processor time of reading beside a general parser of quantities (quantulum3), in one run on the same messages.
 
     python -m tests.bench.bench_reader
 

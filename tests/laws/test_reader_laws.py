@@ -14,19 +14,79 @@ from core.model.reading import PlanLine, Reading, Setting
 from core.read.loads import is_barbell
 from core.read.reader import explain, read
 
-SETTINGS = st.sampled_from((
-    Setting(),
-    Setting(unit="lb", now_on="barbell-bench-press"),
-    Setting(now_on="plank", last=SetAct("plank", Load("body", 0.0), hold_s=40)),
-    Setting(last=SetAct("pull-up", Load("added", 10.0), 7), plan=(PlanLine("pull-up", 3, (5, 8), Load("added", 10.0)),)),
-    Setting(now_on="goblet-squat", today=date(2026, 3, 4), plan=(PlanLine("goblet-squat", 3, (8, 12)),)),
-))  # fmt: skip
-WORDS = st.sampled_from((
-    "bench", "squat", "60x8", "8,8,7", "60kg", "rpe", "8", "@", "3x8", "rest", "2 min", "tempo", "3-1-1-0", "left", "each", "leg",
-    "same", "again", "+2.5", "no", "pain", "chest", "knee", "3/10", "tomorrow", "did", "not", "?", ",", "\n", ".", "then", "drop", "to",
-    "warm up", "failed", "a plate a side", "bw", "green band", "skip", "instead of", "done", "set 2", "was", "make that", "yesterday",
-    "in the tank", "2", "1:10", "40s", "each side", "✓", "[x]", "sorry", "numb", "heart", "racing", "what's next",
-))  # fmt: skip
+SETTINGS = st.sampled_from(
+    (
+        Setting(),
+        Setting(unit="lb", now_on="barbell-bench-press"),
+        Setting(now_on="plank", last=SetAct("plank", Load("body", 0.0), hold_s=40)),
+        Setting(
+            last=SetAct("pull-up", Load("added", 10.0), 7), plan=(PlanLine("pull-up", 3, (5, 8), Load("added", 10.0)),)
+        ),
+        Setting(now_on="goblet-squat", today=date(2026, 3, 4), plan=(PlanLine("goblet-squat", 3, (8, 12)),)),
+    )
+)
+WORDS = st.sampled_from(
+    (
+        "bench",
+        "squat",
+        "60x8",
+        "8,8,7",
+        "60kg",
+        "rpe",
+        "8",
+        "@",
+        "3x8",
+        "rest",
+        "2 min",
+        "tempo",
+        "3-1-1-0",
+        "left",
+        "each",
+        "leg",
+        "same",
+        "again",
+        "+2.5",
+        "no",
+        "pain",
+        "chest",
+        "knee",
+        "3/10",
+        "tomorrow",
+        "did",
+        "not",
+        "?",
+        ",",
+        "\n",
+        ".",
+        "then",
+        "drop",
+        "to",
+        "warm up",
+        "failed",
+        "a plate a side",
+        "bw",
+        "green band",
+        "skip",
+        "instead of",
+        "done",
+        "set 2",
+        "was",
+        "make that",
+        "yesterday",
+        "in the tank",
+        "2",
+        "1:10",
+        "40s",
+        "each side",
+        "✓",
+        "[x]",
+        "sorry",
+        "numb",
+        "heart",
+        "racing",
+        "what's next",
+    )
+)
 MESSAGES = st.one_of(
     st.text(max_size=200),
     st.lists(WORDS, max_size=25).map(" ".join),
