@@ -64,7 +64,9 @@ def main() -> None:
             wanted = want["acts"]
             assert isinstance(wanted, list)
             signs = {act["sign"] for act in wanted if act["act"] == "alarm"}
-            told = {act["sign"] for act in got["acts"] if act["act"] == "alarm"}
+            acts = got["acts"]
+            assert isinstance(acts, list)
+            told = {act["sign"] for act in acts if act["act"] == "alarm"}
             alarms += len(signs)
             heard += len(signs & told)
             false_alarms += bool(told - signs)
