@@ -26,7 +26,7 @@ KINDS: Final = frozenset({DIGEST, WEEKS, WEEK_OF, OVERVIEW, PROPOSE, FALLBACK})
 PROPOSED_BEFORE: Final = timedelta(hours=24)
 """The coach hears of a target so long before the session."""
 FALLS_BACK_BEFORE: Final = timedelta(minutes=30)
-"""Unanswered so long before the session, the target is the same as last time (the issue's own rule)."""
+"""Unanswered so long before the session, the target is the same as last time."""
 
 
 def set_rows(conn: Connection, coach: int, now: datetime) -> None:

@@ -16,7 +16,7 @@ from core.model.target import TargetSet
 from core.model.working import working_sets
 
 SILENCE: Final = timedelta(hours=2)
-"""After this long without a word a session is taken to be over, and recapped. Design (issue of the whole week)."""
+"""After this long without a word a session is taken to be over, and recapped. Choice of ours."""
 
 
 def sets(scene: Scene, acts: Sequence[SetAct]) -> Scene:

@@ -14,7 +14,7 @@ from core.say import body, figures
 from core.say.render import Voice
 
 MOST: Final = 1_500
-"""Characters of one client's week (the issue's own law)."""
+"""Characters of one client's week; more is not read on a phone."""
 SHOWN: Final = 12
 """Clients in one morning word; more would not be read. The others are named."""
 _TOP: Final = 5
