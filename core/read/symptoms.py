@@ -43,7 +43,7 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
 
 
 def _framed(s: Stream, frames: Frames) -> list[Told]:
-    """What the frames of small words tell, by lexemes instead of words."""
+    """What the frames of small words tell, by lexemes instead of words. The leg of a leg curl is no body part."""
     words: list[str] = []
     stops: list[bool] = []
     places: list[int] = []
@@ -55,7 +55,9 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
         text = f"{lexeme.value:.0f}" if lexeme.spelled and lexeme.value >= 100 else lexeme.text
         if text.endswith("s") and s.text[lexeme.end - 2 : lexeme.end - 1] in _APOSTROPHES:
             text = text[:-1]
-        for word in text.split(" "):
+        named = lexeme.has("EX") and not lexeme.has("PART", "LIMB")
+        *parts, last = text.split(" ")
+        for word in (*("" if named else part for part in parts), last):
             words.append(word)
             stops.append(False)
             places.append(i)
