@@ -7,7 +7,7 @@ from core.read.remark import Remark
 
 LoadWay = Literal[
     "plain", "per_side", "per_hand", "total", "one", "added", "assist", "band", "band_help", "body", "bar", "plates",
-    "same", "plan", "delta",
+    "same", "plan", "delta", "pin",
 ]  # fmt: skip
 
 

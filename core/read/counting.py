@@ -135,13 +135,20 @@ def leading_times(c: Cursor) -> None:
         return
     group = groups[-1]
     parted = c.gap in ("STOP", "NL", "THEN") or (bool(c.gap) and follow.value > MOST_SETS / 2)
-    if group.sets is None and group.reps and follow.value <= MOST_SETS and not parted:
+    if group.sets is None and group.reps and follow.value <= MOST_SETS and not parted and not _in_a_run(c, group):
         group.sets = follow.value
         group.last = follow.last
         c.i += 2
         return
     c.i += 1
     counts(c, chained=True)
+
+
+def _in_a_run(c: Cursor, before: Group) -> bool:
+    """x12, x12, x10: each x counts repetitions where several follow one another, each behind its comma."""
+    further = c.kind(c.i + 2) == "SEP" and c.kind(c.i + 3) == "X" and c.kind(c.i + 4) in ("N", "R")
+    loadless = before.load is None and before.lead is None and before.chained
+    return bool(c.gap) and (further or loadless)
 
 
 def _heads(c: Cursor, i: int) -> bool:

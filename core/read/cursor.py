@@ -103,5 +103,7 @@ class Cursor:
             kind = self.kind(step)
             if kind not in ("SIDE", *COUNTS) or (kind == "SIDE") == (ends == "SIDE"):
                 break
+            if kind != "SIDE" and self.kind(step + 1) in ("X", "FOR"):
+                break
             ends, j = kind if kind == "SIDE" else "count", step
         return ends == "SIDE"

@@ -166,6 +166,7 @@ _FORMING: Final = frozenset(
         "REPN",
         "SETN",
         "PLATE",
+        "PIN",
         "EMPTYBAR",
         "COLOUR",
         "BAND",

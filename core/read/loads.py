@@ -120,6 +120,8 @@ def moved(said: LoadSaid, exercise: str, setting: Setting, before: Known) -> Kno
         return before if before is not None else unsaid(exercise, setting)
     if way == "plan":
         return planned_load(exercise, setting) or before
+    if way == "pin":
+        return None
     if way == "delta":
         return _changed(said, kg or 0.0, row, before)
     if way == "body":

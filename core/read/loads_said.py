@@ -88,12 +88,11 @@ def _after_link(before: list[Atom]) -> bool:
 
 def _plates(s: Stream, first: int, count: float, i: int) -> Atom:
     """Plates: 2 plates, a plate a side, a plate and a 10 each side."""
-    last, extra = i, 0.0
     per_side = s.is_(i + 1, "PERSIDE")
-    if per_side:
-        last = i + 1
-    j = s.skip(i + 1, "AND", "PLUS", "ARTICLE")
-    if j > i + 1 and s.is_(j, "NUM") and (s.is_(j + 1, "PERSIDE") or s.all[j].plural) and not per_side:
+    last, extra = i + per_side, 0.0
+    j = s.skip(last + 1, "AND", "PLUS", "ARTICLE", "WITH")
+    one = j > last + 2 and s.is_(j - 1, "ARTICLE")
+    if j > last + 1 and s.is_(j, "NUM") and (one or s.is_(j + 1, "PERSIDE") or s.all[j].plural):
         extra = s.all[j].value
         last = j + 1 if s.is_(j + 1, "PERSIDE") else j
     return Atom(
@@ -103,6 +102,10 @@ def _plates(s: Stream, first: int, count: float, i: int) -> Atom:
 
 def plate_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     del before
+    pinned = s.is_(i, "PIN") or (s.is_(i, "PLATE") and not s.all[i].text.endswith("s"))
+    j = s.skip(i + 1, "COLON")
+    if pinned and s.is_(j, "NUM") and not s.all[j].plural and not s.is_(i - 1, "ARTICLE", "NUM"):
+        return Atom("L", i, j, load=LoadSaid("pin", s.all[j].value))
     if s.is_(i, "PLATE") and not (s.is_(i - 1, "ARTICLE") and s.all[i - 1].text in ("the", "my")):
         return _plates(s, i, 1.0, i)
     return None

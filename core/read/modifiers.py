@@ -17,7 +17,19 @@ from core.read.verdicts import extent, form
 
 
 def _warmup(s: Stream, i: int) -> Found:
+    if _timed(s, i):
+        return None
     return Remark("warmup", s.all[i].text, i, i)
+
+
+def _timed(s: Stream, i: int) -> bool:
+    """A 10 min warm-up on the bike before anything was lifted: none of the sets."""
+    bounds = ("DUR", "EX", "NUM", "LOADQ", "COMMA", "STOP", "NL", "X")
+    back = next((j for j in range(i - 1, max(i - 6, -1), -1) if s.is_(j, *bounds)), -1)
+    on = next((j for j in range(i + 1, min(i + 6, len(s))) if s.is_(j, *bounds)), len(s))
+    if s.is_(back, "DUR"):
+        return not any(one.has("EX", "NUM", "LOADQ") for one in s.all[:back])
+    return s.is_(on, "DUR") and not any(one.has("EX", "NUM", "LOADQ") for one in s.all[:on])
 
 
 def _breath(s: Stream, i: int) -> Found:

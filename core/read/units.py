@@ -106,10 +106,11 @@ def _repetitions(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
 
 
 def _seconds(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
-    """'8 s2' is a count and the next set's label."""
+    """'8 s2' and '8, second 60x7' are a count and what the next set is called."""
     follow = lexemes[i + 2] if i + 2 < len(lexemes) else None
     labels = len(unit.text) == 1 and not unit.glued and follow is not None and follow.glued and follow.has("NUM")
-    return not labels
+    ordinal = unit.has("ORD") and not unit.glued and follow is not None and follow.has("NUM", "LOADQ", "SETS")
+    return not labels and not ordinal
 
 
 _Fits = Callable[[Lexeme, list[Lexeme], int], bool]
