@@ -16,7 +16,7 @@ from core.decide.facts import Facts, facts_after
 from core.decide.keep import facts_from, facts_plain
 from core.decide.rules import DURING
 from core.estimate.belief import (
-    STRENGTH,
+    FURTHEST,
     Belief,
     absorb_set,
     next_session,
@@ -28,6 +28,7 @@ from core.estimate.belief import (
 from core.estimate.carry import Carry, carried, carry_after
 from core.estimate.keep import belief_from, belief_text
 from core.estimate.outlook import FormBelief, believable, form_after, outlook, paths_of
+from core.estimate.seeing import STRENGTH
 from core.estimate.sighting import Day, load_choice, sightings
 from core.evidence.body import row_of, traits_of
 from core.evidence.numbers import value
@@ -83,12 +84,14 @@ def absorb(progress: Progress, lifter: Lifter, aim: Aim, session: Session) -> Pr
     before = belief = _opened(progress, session.on)
     if progress.seen is None and found:
         belief, _ = absorb_set(belief, progress.exercise, load_choice(found[0], day))
-    highest = 0.0
+    # Only against what the lifter's own sessions say can a result be a slip, or too good to be clean.
+    known = bool(progress.carry.seen) and progress.carry.seen[0] >= value("own.sessions")
+    highest, furthest = 0.0, value("effort.slip_z") if known else FURTHEST
     for one in found:
-        belief, surprise = absorb_set(belief, progress.exercise, one)
+        belief, surprise = absorb_set(belief, progress.exercise, one, furthest)
         highest = max(highest, surprise)
     believed = True
-    if progress.seen is not None and highest > value("form.look_z"):
+    if known and highest > value("form.look_z"):
         believed = believable(paths_of(before, progress.exercise, 0.0, 0), working_sets(session.sets), day)
     return Progress(
         exercise=progress.exercise,

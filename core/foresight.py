@@ -14,10 +14,11 @@ from typing import Final
 import numpy as np
 
 from core.advising import Progress, absorb, advise_from
-from core.estimate.belief import GAIN, RUNG, STRENGTH, Belief, next_session, usable_bodyweight
+from core.estimate.belief import KEPT, Belief, next_session, usable_bodyweight
 from core.estimate.normal import Floats, spread
 from core.estimate.outlook import PATHS, FormBelief, Paths, outlook, paths_of
 from core.estimate.people import People, reps_to_failure
+from core.estimate.seeing import GAIN, STRENGTH
 from core.estimate.sighting import Day
 from core.evidence.body import moved_kg, row_of, seconds_or_metres, traits_of
 from core.model.acts import SetAct
@@ -53,8 +54,7 @@ def standing(progress: Progress, lifter: Lifter, before: tuple[float, date] | No
         return None
     exercise = progress.exercise
     paths = paths_of(progress.belief, exercise, 0.0, 0)
-    z = spread(PATHS, 2)[:, 0]
-    strength = paths.mean[:, STRENGTH] + np.sqrt(np.maximum(paths.cov[:, STRENGTH, STRENGTH], 0.0)) * z
+    strength = paths.state[:, STRENGTH]
     in_reps = row_of(exercise).load_kind in _BODY_KINDS
     figures = _reps(paths, strength, lifter, exercise) if in_reps else _said_load(strength, lifter, exercise)
     low, high = (float(np.percentile(figures, end)) for end in _TENTH)
@@ -76,27 +76,22 @@ def _said_load(strength: Floats, lifter: Lifter, exercise: str) -> Floats:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Truth:
-    """One drawn lifter, as they would really be."""
+    """One drawn lifter, as they would really be: who, and the state that does not change from day to day."""
 
     people: People
-    strength: float
-    gain: float
-    rung: float
+    state: Floats
 
 
 def _drawn(belief: Belief, exercise: str, draws: int) -> list[_Truth]:
     paths = paths_of(belief, exercise, 0.0, 0)
-    z = spread(PATHS, 4)
     picks = ((np.arange(draws) + 0.5) / draws * PATHS).astype(int)
-    order = np.argsort(paths.mean[:, STRENGTH] + np.sqrt(paths.cov[:, STRENGTH, STRENGTH]) * z[:, 0])
+    order = np.argsort(paths.state[:, STRENGTH])
     truths = []
     for at in (order[pick] for pick in picks):
         one = People(*(getattr(paths.people, name)[at : at + 1] for name in People.__slots__))
-        sds = np.sqrt(np.maximum(np.diagonal(paths.cov[at]), 0.0))
-        strength, gain, rung = (
-            float(paths.mean[at, i] + sds[i] * z[at, n]) for n, i in enumerate((STRENGTH, GAIN, RUNG))
-        )
-        truths.append(_Truth(one, strength, gain, rung))
+        state = paths.state[at : at + 1].copy()
+        state[:, KEPT:] = 0.0
+        truths.append(_Truth(one, state))
     return truths
 
 
@@ -133,7 +128,7 @@ def _one_life(
         advice = advise_from(progress, lifter, progress.exercise, aim, on)
         last = advice.sets[0] if advice.sets else last
         asked.append(last)
-        truth = replace(truth, strength=truth.strength + truth.gain)
+        truth.state[:, STRENGTH] += truth.state[:, GAIN]
         done = _trained(progress, lifter, aim, advice, truth, chance[place])
         steps += advice.way in _STEPS
         if done:
@@ -148,9 +143,7 @@ def _trained(
     if not advice.sets:
         return ()
     exercise = progress.exercise
-    mean = np.zeros((1, 5))
-    mean[0, STRENGTH], mean[0, RUNG] = truth.strength, truth.rung
-    paths = Paths(truth.people, mean, np.zeros((1, 5, 5)), 0.0, 0)
+    paths = Paths(truth.people, truth.state, 0.0, 0)
     seen = outlook(paths, FormBelief(), advice.sets, Day(exercise, usable_bodyweight(lifter), aim))
     held = seconds_or_metres(exercise) != 1.0
     acts = []

@@ -10,9 +10,9 @@ from dataclasses import dataclass
 from math import exp, isfinite, log
 from typing import Final
 
-from core.estimate.people import rest_loss, usual_rest
+from core.estimate.people import middle_k, rest_loss, usual_rest
 from core.estimate.sighting import Day, asked_of, rungs_of, slow_of, tires
-from core.evidence.body import moved_kg, seconds_or_metres, traits_of
+from core.evidence.body import moved_kg, seconds_or_metres
 from core.evidence.numbers import value
 from core.model.acts import SetAct
 from core.model.lifter import Experience
@@ -30,11 +30,6 @@ class Carry:
 
     levels: tuple[float, ...] = ()
     seen: tuple[int, ...] = ()
-
-
-def _k(exercise: str) -> float:
-    common = value("curve.k")
-    return float(common * (traits_of(exercise).k / common) ** value("curve.k_shrink"))
 
 
 def _keeps(exercise: str, position: int, rest_s: float, rir: float, slow: float) -> float:
@@ -60,7 +55,7 @@ def _level(act: SetAct, position: int, day: Day) -> tuple[float, bool] | None:
     reps = min(max(count, 0.0) / seconds_or_metres(day.exercise), 60.0)
     slow = slow_of(act.tempo if act.tempo is not None else asked.tempo)
     keeps = _keeps(day.exercise, position, asked.rest_s, asked.rir, slow)
-    ratio = max(1.0 + _k(day.exercise) * ((reps + rir) / keeps - 1.0), 0.3)
+    ratio = max(1.0 + middle_k(day.exercise) * ((reps + rir) / keeps - 1.0), 0.3)
     return log(mass) + log(ratio) - _ranged(rungs_of(act.range)), bound
 
 
@@ -97,6 +92,6 @@ def carried(carry: Carry, sets: tuple[TargetSet, ...], done: int, day: Day, aim:
         rest = wanted.rest_s if wanted.rest_s is not None else aim.rest_s
         slow = slow_of(wanted.tempo if wanted.tempo is not None else aim.tempo)
         keeps = _keeps(day.exercise, position, usual_rest(day.exercise) if rest is None else rest, aim.rir, slow)
-        fresh = 1.0 + (exp(min(max(level - log(mass), -5.0), 5.0)) - 1.0) / _k(day.exercise)
+        fresh = 1.0 + (exp(min(max(level - log(mass), -5.0), 5.0)) - 1.0) / middle_k(day.exercise)
         out.append((fresh * keeps - rir) * scale)
     return tuple(out)

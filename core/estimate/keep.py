@@ -7,6 +7,7 @@ import numpy as np
 from core.estimate.belief import KEPT, Belief, open_day
 from core.estimate.normal import Floats
 from core.estimate.people import POINTS
+from core.estimate.seeing import STATES
 
 
 def belief_text(belief: Belief) -> str:
@@ -23,7 +24,7 @@ def belief_from(text: str) -> Belief:
     if len(packed) != POINTS * width * 8:
         raise ValueError("not a belief of this version")
     table: Floats = np.frombuffer(packed, dtype="<f8").astype(np.float64).reshape(POINTS, width)
-    mean, cov = np.zeros((POINTS, 5)), np.zeros((POINTS, 5, 5))
+    mean, cov = np.zeros((POINTS, STATES)), np.zeros((POINTS, STATES, STATES))
     mean[:, :KEPT] = table[:, 1 : 1 + KEPT]
     rows, columns = np.triu_indices(KEPT)
     cov[:, rows, columns] = table[:, 1 + KEPT :]

@@ -47,6 +47,35 @@ def spread(count: int, dimensions: int) -> Floats:
     uniform = (0.5 + np.outer(np.arange(1, count + 1), steps)) % 1.0
     inverse = NormalDist().inv_cdf
     flat = [inverse(min(max(float(u), 1e-9), 1 - 1e-9)) for u in uniform.ravel()]
-    points = np.array(flat).reshape(count, dimensions)
+    points: Floats = np.array(flat).reshape(count, dimensions)
+    points = (points - points.mean(axis=0)) / points.std(axis=0)
     points.setflags(write=False)
     return points
+
+
+_LATTICE: Final = 267
+"""A generator of the lattice of ``LATTICE_POINTS`` points whose columns are nearly uncorrelated up to 32 of them."""
+LATTICE_POINTS: Final = 509
+
+
+@cache
+def lattice(dimensions: int) -> Floats:
+    """``LATTICE_POINTS`` fixed points, every column a whole normal distribution. At most 32 columns. Read only."""
+    inverse = NormalDist().inv_cdf
+    normal = np.array([inverse((step + 0.5) / LATTICE_POINTS) for step in range(LATTICE_POINTS)])
+    multipliers = np.array([pow(_LATTICE, axis, LATTICE_POINTS) for axis in range(dimensions)])
+    points: Floats = normal[np.outer(np.arange(LATTICE_POINTS), multipliers) % LATTICE_POINTS]
+    points.setflags(write=False)
+    return points
+
+
+def lower_root(cov: Floats) -> Floats:
+    """The lower triangular root of each covariance; a pivot that rounding took below zero counts as none."""
+    root = np.zeros_like(cov)
+    for column in range(cov.shape[-1]):
+        done = root[:, column:, :column]
+        left = cov[:, column:, column] - (done * root[:, column : column + 1, :column]).sum(axis=-1)
+        pivot = np.sqrt(np.maximum(left[:, 0], 1e-18))
+        root[:, column:, column] = left / pivot[:, None]
+        root[:, column, column] = pivot
+    return root

@@ -6,23 +6,46 @@ next set less. Knows nothing of rules.
 """
 
 from dataclasses import dataclass
+from math import log
 from typing import Final
 
 import numpy as np
 
-from core.estimate.belief import DAY, EFFORT, RUNG, STRENGTH, Belief, long_set, stretched, truly_left, weights
-from core.estimate.normal import Floats, spread
+from core.estimate.belief import Belief, weights
+from core.estimate.normal import LATTICE_POINTS, Floats, lattice, lower_root
 from core.estimate.people import People, long_set_loss, people_for, reps_to_failure, rest_loss, usual_rest
-from core.estimate.sighting import Day, Sighting, as_forecast
+from core.estimate.seeing import (
+    BIAS,
+    DAY,
+    EFFORT,
+    RUNG,
+    STATES,
+    STRENGTH,
+    exponent,
+    felt_bias,
+    felt_error,
+    long_set,
+    tiring,
+    truly_left,
+)
+from core.estimate.sighting import Day, Sighting, as_forecast, effort_sd
 from core.evidence.body import seconds_or_metres
 from core.evidence.numbers import value
 from core.model.acts import SetAct
 from core.model.target import Forecast, Outlook, TargetSet
 from core.model.working import count_of
 
-PATHS: Final = 512
-_SETS: Final = 12
+PATHS: Final = LATTICE_POINTS
+_SETS: Final = 11
+_COLUMNS: Final = 1 + STATES + 2 * _SETS
 _NOTHING: Final = Forecast(0.0, 1.0)
+_SET_SD: Final = value("set.sd")
+_SHARED: Final = value("effort.day_share") ** 0.5
+_OWN: Final = (1.0 - value("effort.day_share")) ** 0.5
+_HALF: Final = value("effort.half")
+_NEAR: Final = value("form.near_reserve")
+_RESERVE_HALF: Final = value("rest.reserve_half")
+_MOST: Final = value("curve.most")
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,38 +73,24 @@ def form_after(form: FormBelief, seen: tuple[Sighting, ...]) -> FormBelief:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Paths:
-    """The lifter's possible todays, drawn from a belief: one row a path."""
+    """The lifter's possible todays, drawn from a belief: who, and their states, one row a path."""
 
     people: People
-    mean: Floats
-    cov: Floats
+    state: Floats
     tired: float
     done: int
 
 
 def paths_of(belief: Belief, exercise: str, tired: float, done: int) -> Paths:
-    """Fixed offsets into the people's weights pick who each path is."""
+    """Fixed offsets into the people's weights pick who each path is; fixed normal points, what is true of them."""
     edges = np.cumsum(weights(belief))
     pick = np.searchsorted(edges, (np.arange(PATHS) + 0.5) / PATHS * edges[-1])
     pick = np.minimum(pick, len(edges) - 1)
-    all_ = people_for(exercise)
-    one = People(*(getattr(all_, name)[pick] for name in People.__slots__))
-    return Paths(one, belief.mean[pick], belief.cov[pick], tired, done)
-
-
-def _today(paths: Paths, rungs: float) -> tuple[Floats, Floats]:
-    """Strength on the day at that range, and the day's shared error of effort, one a path."""
-    z = spread(PATHS, 2 + _SETS)
-    row = np.zeros(5)
-    row[STRENGTH] = row[DAY] = 1.0
-    row[RUNG] = -max(rungs, 0.0)
-    mean = paths.mean @ row + (value("range.partial_gain") if rungs < 0 else 0.0)
-    crossed = paths.cov @ row
-    variance = np.maximum(crossed @ row, 1e-12) + (value("range.partial_sd") ** 2 if rungs < 0 else 0.0)
-    root = np.sqrt(variance)
-    along = crossed[:, EFFORT] / root
-    rest = np.sqrt(np.maximum(paths.cov[:, EFFORT, EFFORT] - along**2, 0.0))
-    return mean + root * z[:, 0], paths.mean[:, EFFORT] + along * z[:, 0] + rest * z[:, 1]
+    who, place = np.unique(pick, return_inverse=True)
+    everyone = people_for(exercise)
+    one = People(*(getattr(everyone, name)[pick] for name in People.__slots__))
+    off = np.matmul(lower_root(belief.cov[who])[place], lattice(1 + STATES)[:, 1:, None])[:, :, 0]
+    return Paths(one, belief.mean[pick] + off, tired, done)
 
 
 @dataclass(slots=True, eq=False)
@@ -96,35 +105,38 @@ class _Walk:
 
 def _one_set(paths: Paths, wanted: TargetSet, seen: Sighting, day: Day, walk: _Walk) -> Floats:
     """Repetitions at the felt reserve on each path; moves the walk past the set."""
-    people, scale = paths.people, seconds_or_metres(day.exercise)
-    strength, shared = _today(paths, seen.rungs)
-    z = spread(PATHS, 2 + _SETS)[:, 2 + (paths.done + walk.sets) % _SETS]
-    fresh = reps_to_failure(people, np.clip(strength - np.log(seen.mass), -5.0, 5.0))
-    keeps = np.exp(-people.slowness * seen.slow) / (1.0 + people.tiring * walk.tired * long_set_loss(fresh))
-    failure = _bent(np.maximum(fresh * keeps, 0.0))
-    share = value("effort.day_share")
-    long = long_set(failure)
-    error = seen.sd * people.effort * stretched(long, value("effort.long_sd"))
-    noise = error * (share**0.5 * shared + (1.0 - share) ** 0.5 * z) if seen.rir > 0 else 0.0
-    own = value("set.sd") * np.roll(z, 97)
-    bias = people.bias * stretched(long, value("effort.long_bias"))
-    felt = failure - truly_left(bias, seen.rir) - noise + own
+    people, state, scale = paths.people, paths.state, seconds_or_metres(day.exercise)
+    place = 1 + STATES + 2 * ((paths.done + walk.sets) % _SETS)
+    z, own = lattice(_COLUMNS)[:, place], lattice(_COLUMNS)[:, place + 1]
+    strength = state[:, STRENGTH] + state[:, DAY] - log(seen.mass)
+    if seen.rungs:
+        strength = strength + (value("range.partial_gain") if seen.rungs < 0 else -seen.rungs * state[:, RUNG])
+    if seen.rungs < 0:
+        strength = strength + value("range.partial_sd") * own
+    fresh = reps_to_failure(people, np.minimum(np.maximum(strength, -5.0), 5.0))
+    keeps = 1.0 / (1.0 + tiring(state) * walk.tired * long_set_loss(fresh))
+    if seen.slow:
+        keeps = keeps * np.exp(-exponent(state) * seen.slow)
+    failure = np.minimum(np.maximum(fresh * keeps, 0.0), _MOST)
+    felt = failure + _SET_SD * own
+    if seen.rir > 0:
+        long = long_set(failure)
+        error = felt_error(long, seen.sd * people.effort)
+        felt = felt - truly_left(felt_bias(state[:, BIAS], long), seen.rir)
+        # The error grows with what is left, so who feels too fresh stops later than who feels too tired stops early.
+        slant = _SHARED * state[:, EFFORT] + _OWN * z
+        growth = effort_sd(seen.rir + 0.5) - effort_sd(seen.rir - 0.5)
+        felt = felt - error * slant / np.maximum(1.0 - growth * people.effort * slant, 0.4)
     low, high = wanted.reps[0] / scale, wanted.reps[1] / scale
-    walk.met = walk.met * (felt >= low - value("effort.half"))
+    walk.met = walk.met * (felt >= low - _HALF)
     done = np.minimum(np.maximum(np.minimum(felt, high), np.minimum(low, failure)), failure)
     left = np.maximum(failure - done, 0.0)
-    walk.near = walk.near + (left <= value("form.near_reserve"))
+    walk.near = walk.near + (left <= _NEAR)
     rest = wanted.rest_s if wanted.rest_s is not None else day.aim.rest_s
     loss = rest_loss(day.exercise, usual_rest(day.exercise) if rest is None else rest)
-    walk.tired = walk.tired + loss / (1.0 + left / value("rest.reserve_half"))
+    walk.tired = walk.tired + loss / (1.0 + left / _RESERVE_HALF)
     walk.sets += 1
     return np.asarray(np.maximum(felt, 0.0) * scale)
-
-
-def _bent(reps: Floats) -> Floats:
-    """Repetitions with the curve bent down where it is known to run high: very long sets."""
-    over = np.maximum(reps - value("curve.bend"), 0.0)
-    return np.asarray(reps - over + over / (1.0 + over / value("curve.bend_room")))
 
 
 def _clean(form: FormBelief, near: Floats, sets: int) -> Floats:

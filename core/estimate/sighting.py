@@ -114,7 +114,9 @@ def _effort(act: SetAct, count: float, asked: Asked) -> tuple[float, bool, float
         top = value("effort.informative_max")
         return min(act.rir, top), act.rir > top, effort_sd(act.rir), True
     if count < asked.low:
-        return 0.0, False, (value("effort.failure_sd") ** 2 + value("effort.unsaid_sd") ** 2) ** 0.5, False
+        # Some go on until nothing is left, some stop short at the reserve asked: in between, and wide.
+        left = asked.rir * value("effort.short_share")
+        return left, False, (effort_sd(left) ** 2 + value("effort.unsaid_sd") ** 2) ** 0.5, False
     if count >= asked.high:
         return asked.rir, True, effort_sd(asked.rir), False
     if count < asked.low + 1:
@@ -178,10 +180,11 @@ def _one(act: SetAct, asked: Asked, day: Day, scale: float, tired: float) -> Sig
 def load_choice(first: Sighting, day: Day) -> Sighting:
     """What the first load ever tried says before it is lifted: somebody thought that it suits the aim."""
     asked = asked_of(0, day.exercise, day.aim, day.target)
-    middle = (asked.low + asked.high) / 2.0 / seconds_or_metres(day.exercise) + asked.rir
-    return replace(
-        first, reps=middle, rir=0.0, bound=False, sd=value("choice.sd") * middle, said=False, tired=0.0, form=None
-    )
+    scale = seconds_or_metres(day.exercise)
+    middle = (asked.low + asked.high) / 2.0 / scale + asked.rir
+    # A wide range suits many loads, so it says little of the one chosen.
+    sd = max(value("choice.sd") * middle, (asked.high - asked.low) / scale / 2.0)
+    return replace(first, reps=middle, rir=0.0, bound=False, sd=sd, said=False, tired=0.0, form=None)
 
 
 def day_band(act: SetAct) -> bool:

@@ -41,8 +41,7 @@ _ROWS: Final = (
     _n("curve.shape", 1.0, "1", (-1.0, 2.0), "nuzzo-2024 derived", "judgement", "1 is a line in 1/share, -1 a line in the share; published formulas lie between and beyond"),
     _n("curve.shape_sd", 0.8, "1", (0.1, 1.5), "nuzzo-2024 derived", "judgement", "spread of that shape"),
     _n("curve.pin", 0.8, "1", (0.7, 0.9), "nuzzo-2024 derived", "judgement", "share of the maximum at which all shapes agree"),
-    _n("curve.bend", 25, "reps", (15, 30), "hoeger-1990 derived", "judgement", "past this the curve runs high and is bent down"),
-    _n("curve.bend_room", 40, "reps", (20, 80), "hoeger-1990 derived", "judgement", "no more than this is expected past the bend"),
+    _n("curve.most", 80, "reps", (40, 120), "hoeger-1990", "weak", "no set is expected to go on past this, whatever the curve says"),
     # effort
     _n("effort.bias", 1.1, "reps", (0.0, 2.0), "halperin-2022", "strong", "lifters have about one more than they say"),
     _n("effort.bias_sd", 0.7, "reps", (0.3, 1.5), "halperin-2022 derived", "judgement", "spread of that bias between people"),
@@ -61,6 +60,7 @@ _ROWS: Final = (
     _n("effort.day_share", 0.25, "1", (0.0, 0.8), "derived", "judgement", "share of effort's error common to a day's sets"),
     _n("effort.unsaid_sd", 1.3, "reps", (0.3, 2.0), "derived", "judgement", "added error when the reserve is unsaid inside the range"),
     _n("effort.at_low_share", 0.6, "1", (0.0, 1.0), "derived", "judgement", "share of the reserve asked that is left at the low end exactly, unsaid"),
+    _n("effort.short_share", 0.4, "1", (0.0, 1.0), "derived", "judgement", "share of the reserve asked that is left when a set ended under the low end, unsaid"),
     _n("effort.failure_sd", 0.5, "reps", (0.2, 1.0), "derived", "judgement", "a set to failure stops at a whole repetition"),
     _n("effort.informative_max", 8.5, "reps", (5, 9), "hackett-2017 zourdos-2016", "strong", "a reserve above this says only 'at least'"),
     _n("effort.half", 0.5, "reps", (0.5, 0.5), "derived", "convention", "a reserve this close to the one asked is the one asked"),
@@ -118,6 +118,7 @@ _ROWS: Final = (
     _n("form.doubt_z", 3.0, "sd", (2.0, 5.0), "derived", "judgement", "a result further than this above the most expected at failure is not taken for clean"),
     _n("form.doubt_reps", 3.0, "reps", (2.0, 6.0), "derived", "judgement", "and at least this many repetitions above it"),
     _n("people.trust", 0.6, "1", (0.3, 1.0), "derived", "judgement", "how far one set weighs the possible people against each other; under 1, because no curve is quite true"),
+    _n("own.sessions", 2, "sessions", (1, 5), "derived", "judgement", "so many own sessions must be known before a result can be a slip or a doubt of form"),
     _n("effort.slip_z", 1.7, "sd", (1.0, 5.0), "derived", "judgement", "a set further off than this pulls no harder than one just so far off"),
     # deciding
     _n("reps.cap", 30, "reps", (15, 30), "schoenfeld-2017", "weak", "no more repetitions a set are asked"),

@@ -9,10 +9,11 @@ import numpy as np
 import pytest
 
 from core.advising import Progress, absorb, advise_from, begin, dump, load
-from core.estimate.belief import STRENGTH, Belief, absorb_set, next_session, prior, weights
+from core.estimate.belief import Belief, absorb_set, next_session, prior, weights
 from core.estimate.carry import carry_after
 from core.estimate.normal import hazard, log_cdf, spread
 from core.estimate.people import POINTS, long_set_loss, people_for, reps_to_failure, rest_loss, strength_over_load
+from core.estimate.seeing import STRENGTH
 from core.estimate.sighting import Day, Sighting, effort_sd, sightings
 from core.evidence.body import moved_kg
 from core.model.acts import SetAct
@@ -62,10 +63,10 @@ def test_normal_tail_against_the_standard_library() -> None:
 
 def test_points_are_spread_like_a_normal() -> None:
     """Mean 0 and sd 1 in every direction, and the same every time."""
-    points = spread(POINTS, 6)
+    points = spread(POINTS, 3)
     assert np.abs(points.mean(axis=0)).max() < 0.02
     assert np.abs(points.std(axis=0) - 1.0).max() < 0.03
-    assert (points == spread(POINTS, 6)).all()
+    assert (points == spread(POINTS, 3)).all()
 
 
 def test_curve_turns_back_and_falls_with_load() -> None:
@@ -81,8 +82,8 @@ def test_curve_turns_back_and_falls_with_load() -> None:
 @pytest.mark.parametrize(
     ("exercise", "share", "low", "high"),
     [
-        ("back-squat", 0.70, 12.0, 20.0),  # Zourdos 2021: 16 +- 4
-        ("back-squat", 0.80, 9.0, 14.0),  # Hatfield 2006: 12 +- 1
+        ("back-squat", 0.80, 12.0, 20.0),  # Zourdos 2021: 16 +- 4 at 70 % of the bar, 80 % of what is moved
+        ("back-squat", 0.87, 9.0, 14.0),  # Hatfield 2006: 12 +- 1 at 80 % of the bar, 87 % of what is moved
         ("barbell-overhead-press", 0.80, 5.0, 8.0),  # Hatfield 2006: 6 +- 1
         ("leg-press", 0.80, 10.0, 18.0),  # Hoeger 1990, from memory: 15.2
     ],
@@ -166,12 +167,12 @@ def test_a_typing_slip_pulls_no_harder_than_a_far_result() -> None:
         (SetAct(BENCH, HEAVY, 9, rir=9.0), 8.5, True),
         (SetAct(BENCH, HEAVY, 12), 2.0, True),
         (SetAct(BENCH, HEAVY, 10), 2.0, False),
-        (SetAct(BENCH, HEAVY, 7), 0.0, False),
+        (SetAct(BENCH, HEAVY, 7), 0.8, False),
         (SetAct(BENCH, HEAVY, 10, failed=True, rir=0.0), 0.0, False),
     ],
 )
 def test_what_a_set_is_evidence_of(act: SetAct, rir: float, bound: bool) -> None:
-    """Said, too far to be said, top unsaid, inside unsaid, short of the low end, failed."""
+    """Said, too far to be said, top unsaid, inside unsaid, short of the low end (in between), failed."""
     (one,), _, _ = sightings((act,), Day(BENCH, 80.0, AIM, target()))
     assert (one.rir, one.bound) == (rir, bound)
 

@@ -7,8 +7,9 @@ import numpy as np
 import pytest
 from statsmodels.tsa.statespace.kalman_filter import KalmanFilter as StatsmodelsFilter
 
-from core.estimate.belief import GAIN, STRENGTH, absorb_set, next_session, prior
+from core.estimate.belief import absorb_set, next_session, prior
 from core.estimate.people import POINTS, people_for, strength_over_load
+from core.estimate.seeing import GAIN, STRENGTH
 from core.estimate.sighting import Day, sightings
 from core.evidence.numbers import value
 from core.model.acts import SetAct
