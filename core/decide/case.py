@@ -6,12 +6,13 @@ Everything a rule reads is here, computed once, and none of it can be changed by
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import date
-from math import isfinite
+from functools import cache
+from math import isfinite, log, sqrt
 
 from core.decide.facts import Facts
 from core.decide.kit import Shelf, at_most, hardness, load_at, shelf
 from core.evidence.aches import loads_part
-from core.evidence.body import Traits, body_mass, moved_kg, row_of, traits_of
+from core.evidence.body import Traits, body_mass, moved_kg, row_of, seconds_or_metres, traits_of
 from core.evidence.exercises import Exercise
 from core.evidence.numbers import value
 from core.model.acts import SetAct
@@ -24,9 +25,18 @@ Carries = Callable[[Sets], tuple[float, ...]]
 """Counts carried at the reserve asked for these sets, by an estimate that only rises with better results."""
 
 
-def spare(low: float) -> float:
-    """What must be left over a low end for a step to it: more in longer sets, which vary more."""
-    return value("step.margin") + value("step.margin_share") * low
+@cache
+def spread_of(low: float, rir: float, sessions: int) -> float:
+    """How far repetitions at a low end may lie from what is carried (sd): more in long sets, with much in reserve, and
+    where few sessions are known. It hangs on what is asked alone, never on what was done.
+    """
+    table = [value(f"effort.sd_{left}") for left in range(6)]
+    at = min(max(rir, 0.0), 5.0)
+    effort = table[int(at)] + (at % 1.0) * (table[min(int(at) + 1, 5)] - table[int(at)])
+    to_ln = low + rir - 1.0 + 1.0 / value("curve.k")
+    doubts = (value("day.sd"), value("step.doubt"), value("step.doubt_early") / max(sessions, 1) ** 0.5)
+    parts = (value("set.sd"), effort * value("effort.scale"), *(to_ln * doubt for doubt in doubts))
+    return sqrt(sum(part**2 for part in parts))
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,10 +57,31 @@ class Case:
     carries: Carries
     forecast: Forecaster
 
-    def fits(self, sets: Sets, margin: float | None = None) -> bool:
+    def fits(self, sets: Sets) -> bool:
         """Whether every set's low end is carried with something to spare."""
         pairs = zip(self.carries(sets), sets, strict=True)
-        return all(have >= one.reps[0] + (spare(one.reps[0]) if margin is None else margin) for have, one in pairs)
+        return all(have >= one.reps[0] + self.spare(one.reps[0]) for have, one in pairs)
+
+    def spare(self, low: float) -> float:
+        """What must be carried over that low end for a step, in repetitions (or seconds, or metres).
+
+        More where more sets must all reach it; little after going over the target again and again. It hangs on
+        what was done only by that, so a better result never finds a step harder to earn.
+        """
+        scale = seconds_or_metres(self.exercise.id)
+        margin = value("step.margin") + value("step.margin_sets") * log(self.aim.sets)
+        if self.facts.over >= value("over.sessions"):
+            margin = min(margin, value("step.margin_over"))
+        return scale * (margin * self._sd(low) - value("effort.half"))
+
+    def _sd(self, low: float) -> float:
+        return spread_of(low / seconds_or_metres(self.exercise.id), self.aim.rir, min(self.facts.sessions, 50))
+
+    def far_short(self, sets: Sets) -> bool:
+        """Whether what is carried falls so far short of a low end that the same again is all but lost."""
+        most = value("ease.short") * seconds_or_metres(self.exercise.id)
+        pairs = zip(self.carries(sets), sets, strict=True)
+        return any(have < one.reps[0] - most * self._sd(one.reps[0]) for have, one in pairs)
 
     @property
     def days_off(self) -> int:

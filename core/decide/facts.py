@@ -6,7 +6,7 @@ Knows no rule, and nothing of strength beyond what is told: whether a result cou
 from dataclasses import dataclass, replace
 from datetime import date
 
-from core.decide.judge import implied, lifted_well, met, same_target
+from core.decide.judge import implied, lifted_well, met, over, same_target
 from core.decide.kit import hardness
 from core.evidence.numbers import value
 from core.model.quantities import Form, Load
@@ -32,7 +32,8 @@ class Facts:
     target. ``form``: as last said. ``doubted``: the last result was too good to be clean and nothing was said of form.
     ``well``: heaviest load lifted well, ``least``: lightest load lifted at all. ``totals``: of the last session, to
     judge the next one's rest by. ``give_back``: rest to return to, because shortening it cost too much;
-    ``rest_least``: no shorter rest than this is tried again at this load.
+    ``rest_least``: no shorter rest than this is tried again at this load. ``sessions``: how many had a working set.
+    ``over``: in how many sessions running every set went clearly over the target.
     """
 
     last: Target | None = None
@@ -46,6 +47,8 @@ class Facts:
     totals: Totals | None = None
     give_back: float | None = None
     rest_least: float | None = None
+    sessions: int = 0
+    over: int = 0
 
 
 def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Facts:
@@ -72,6 +75,8 @@ def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Fac
         least=_lighter_of(facts.least, [act.load for act in work if act.load and (count_of(act) or 0) >= 1]),
         totals=totals,
         give_back=give_back,
+        sessions=facts.sessions + 1,
+        over=facts.over + 1 if done and over(session.sets, target) else 0,
         rest_least=give_back if give_back is not None else (None if moved else facts.rest_least),
     )
 

@@ -7,6 +7,7 @@ from collections import Counter
 from dataclasses import replace
 
 from core.decide.kit import hardness
+from core.evidence.body import seconds_or_metres
 from core.evidence.numbers import value
 from core.model.acts import SetAct
 from core.model.quantities import BODY, Load, Tempo
@@ -55,6 +56,17 @@ def met(sets: tuple[SetAct, ...], target: Target) -> bool:
     if not target.sets or len(work) < len(target.sets):
         return False
     return all(as_asked(act, wanted, wanted.reps[0]) for act, wanted in zip(work, target.sets, strict=False))
+
+
+def over(sets: tuple[SetAct, ...], target: Target) -> bool:
+    """Every set of a met target went over its top by the table's count, more left in reserve than asked counted in."""
+    pairs = zip(working_sets(sets), target.sets, strict=False)
+    return all(_beyond(act, wanted) >= value("over.reps") * seconds_or_metres(act.exercise) for act, wanted in pairs)
+
+
+def _beyond(act: SetAct, wanted: TargetSet) -> float:
+    spared = 0.0 if act.rir is None or wanted.rir is None else act.rir - wanted.rir
+    return (count_of(act) or 0.0) + spared * seconds_or_metres(act.exercise) - wanted.reps[1]
 
 
 def same_target(first: Target, second: Target) -> bool:

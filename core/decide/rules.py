@@ -10,7 +10,7 @@ from math import floor
 from typing import Final
 
 from core.decide import ways
-from core.decide.case import Case, Sets, spare
+from core.decide.case import Case, Sets
 from core.decide.kit import hardness, lighter, load_at
 from core.decide.limits import Choice
 from core.evidence.layoff import after
@@ -59,6 +59,13 @@ def _laid_off(case: Case) -> bool:
 def _form_said(case: Case) -> bool:
     today = next((act.form for act in reversed(case.today) if act.form is not None), None)
     return (today or case.facts.form) in ("fair", "loose")
+
+
+def _too_much(case: Case) -> bool:
+    """By what is carried first, which only rises with a better result; by the chance as well, as promised."""
+    if case.facts.met or not case.base or not case.far_short(case.base):
+        return False
+    return case.forecast(case.base).chance < value("ease.chance")
 
 
 # --- then ---------------------------------------------------------------------------------------------------------
@@ -123,11 +130,11 @@ def _carried_less(case: Case) -> Sets | None:
     floors = [min(case.aim.reps[0], one.reps[0]) for one in case.base]
     have = case.carries(case.base)
     lows = [
-        max(least, min(one.reps[0], floor(at - spare(one.reps[0]))))
+        max(least, min(one.reps[0], floor(at - case.spare(one.reps[0]))))
         for least, at, one in zip(floors, have, case.base, strict=True)
     ]
     lower = tuple(replace(one, reps=(at, one.reps[1])) for at, one in zip(lows, case.base, strict=True))
-    if case.fits(lower, 0.0) and any(at < one.reps[0] for at, one in zip(lows, case.base, strict=True)):
+    if case.fits(lower) and any(at < one.reps[0] for at, one in zip(lows, case.base, strict=True)):
         return lower
     first = case.base[0].load
     hard = hardness(first) if first is not None else None
@@ -138,9 +145,14 @@ def _carried_less(case: Case) -> Sets | None:
         sets = tuple(
             replace(one, load=new, reps=(least, one.reps[1])) for least, one in zip(floors, case.base, strict=True)
         )
-        if case.fits(sets, 0.0):
+        if case.fits(sets):
             return sets
     return None
+
+
+def _eased_to_carried(case: Case) -> Choice | None:
+    less = _carried_less(case)
+    return None if less is None else Choice("ease", less)
 
 
 def _same(case: Case) -> Choice:
@@ -148,7 +160,8 @@ def _same(case: Case) -> Choice:
 
 
 def _form(case: Case) -> Choice:
-    return Choice("form", case.base)
+    back = case.facts.give_back
+    return Choice("form", case.base if back is None else tuple(replace(one, rest_s=back) for one in case.base))
 
 
 def _rest_back(case: Case) -> Choice:
@@ -184,15 +197,19 @@ BEFORE: Final = (
          ("silbernagel-2007", "derived"), ("ache.ease_level", "ache.load_factor", "ache.set_factor"),
          _aches("ache.ease_level"), _ache_ease,
          "Your {where} is at {level} of 10, so today is lighter and shorter.", _CARE),
+    Rule("first-next", "With no history but today's sets, the rest of the day goes on from them, at most a step up.",
+         ("acsm-2009", "derived"), ("first.chance", "load.step_max"),
+         lambda case: case.facts.last is None and bool(case.today), _first,
+         "Still finding your load: {load} next, and say how it felt."),
     Rule("first", "Without a history, a starting load that is likely met is chosen, rather light than heavy.",
          ("acsm-2009", "derived"), ("first.chance",), lambda case: case.facts.last is None, _first,
-         "First time here, so start light at {load} and say how it felt."),
+         "First time here, so start at {load} and say how it felt."),
     Rule("load-unknown", "Where no load was told, a starting load is chosen as if for the first time.",
          ("derived",), ("first.chance",), _load_unknown, _restart,
          "Your last load is not known, so start at {load} and say how it felt."),
     Rule("lay-off", "After two weeks or more without the exercise, less, by the return table.",
          ("bosquet-2013", "mcmaster-2013", "caterisano-2019", "derived"), (), _laid_off, _return,
-         "{weeks} weeks since the last time, so come back easy."),
+         "{weeks} weeks since the last time, so come back easy: {load}."),
     Rule("three-misses", "The same target missed three times is eased.",
          ("rogerson-2024", "derived"), ("misses.allowed", "misses.load_factor"),
          lambda case: case.facts.misses >= value("misses.allowed"), _after_misses,
@@ -209,6 +226,9 @@ BEFORE: Final = (
     Rule("rest-back", "A shorter rest that cost more than a tenth of the repetitions is taken back.",
          ("willardson-2005", "derived"), ("rest.cost_max",), lambda case: case.facts.give_back is not None, _rest_back,
          "The shorter rest cost too many reps, so rest {rest} again."),
+    Rule("too-much", "What is carried falls far short of the last target, and the same again has little chance: eased.",
+         ("derived",), ("ease.short", "ease.chance"), _too_much, _eased_to_carried,
+         "That was too much for now, so ease to {least} reps at {load} and build from there."),
     Rule("not-met", "A step is made only from a target that was met: else the same again.",
          ("acsm-2009", "nsca-essentials"), ("effort.half",), lambda case: not case.facts.met, _same,
          "The same again: a step comes once this is met."),

@@ -23,10 +23,17 @@ def _lows(case: Case, sets: Sets, high: int) -> list[int]:
     """The highest low ends carried with something to spare, not rising from set to set, none over ``high``."""
     found, limit = [], high
     for have in case.carries(sets):
-        room = (min(have, 1e6) - value("step.margin")) / (1.0 + value("step.margin_share"))
-        limit = min(limit, floor(room + _TINY))
+        limit = min(limit, _lowest_spared(case, min(have, 1e4)))
         found.append(limit)
     return found
+
+
+def _lowest_spared(case: Case, have: float) -> int:
+    """The highest low end that leaves enough of what is carried."""
+    low = floor(have - case.spare(max(have, 1.0)) + _TINY)
+    while low + 1 + case.spare(low + 1) <= have + _TINY:
+        low += 1
+    return low
 
 
 def _raise_lows(case: Case, high: int) -> Sets | None:

@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from core.advising import advise
+from core.advising import absorb, advise, begin
 from core.decide.page import rules_page
 from core.decide.rules import RULES
 from core.evidence.layoff import RETURNS, after
-from core.evidence.numbers import NUMBERS
+from core.evidence.numbers import NUMBERS, value
 from core.evidence.sources import SOURCES
 from core.model.acts import SetAct
 from core.model.lifter import Ache, Kit
@@ -113,7 +113,7 @@ def test_return_table_only_falls() -> None:
 @pytest.mark.parametrize(("misses", "eased"), [(2, False), (3, True)])
 def test_three_misses_of_the_same_target(misses: int, eased: bool) -> None:
     """Two misses: the same again. Three: less."""
-    advice = advise(ask(did(10, 10, 10), *[did(8, 7, 6)] * misses))
+    advice = advise(ask(did(10, 10, 10), *[did(9, 8, 7)] * misses))
     assert (rule(advice) == "three-misses") is eased
     assert (advice.way == "ease") is eased
     if eased:
@@ -122,8 +122,28 @@ def test_three_misses_of_the_same_target(misses: int, eased: bool) -> None:
 
 def test_misses_of_another_target_do_not_add_up() -> None:
     """Three misses, but of two targets: not eased."""
-    last = [did(9, 8, 8, asked=target(low=9))] * 2
-    assert advise(ask(did(10, 10, 10), did(8, 7, 6), *last)).way == "hold"
+    last = [did(10, 10, 8, asked=target(low=9))] * 2
+    assert advise(ask(did(10, 10, 10), did(10, 9, 7), *last)).way == "hold"
+
+
+def test_far_too_much_is_eased_at_once() -> None:
+    """A first load that is far too heavy: less after the first session, and the same again had little chance."""
+    asked = ask(did(4, 3, 3, rir=0.0))
+    advice = advise(asked)
+    assert (advice.way, rule(advice)) == ("ease", "too-much")
+    again = target()
+    assert advise(replace(asked, consider=again.sets)).chance < value("ease.chance")
+    assert advise(replace(asked, consider=advice.sets)).chance > 0.35
+
+
+def test_two_sessions_over_the_target_are_counted_and_one_short_of_it_ends_the_count() -> None:
+    """NSCA's two for two: two over the top, what is left beyond the reserve asked counted in."""
+    counts = []
+    progress = begin(LIFTER, BENCH)
+    for session in (did(14, 14, 14), did(12, 12, 12, rir=4.0), did(12, 12, 11, rir=4.0), did(14, 14, 14, rir=None)):
+        progress = absorb(progress, LIFTER, AIM, session)
+        counts.append(progress.facts.over)
+    assert counts == [1, 2, 0, 1]
 
 
 @pytest.mark.parametrize("form", ["fair", "loose"])
