@@ -1,6 +1,5 @@
 """The only reading of the wall clock, and the tick that looks at the agenda. What is said then, core decides."""
 
-import asyncio
 from collections.abc import Awaitable, Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
@@ -14,7 +13,6 @@ from sqlalchemy.exc import OperationalError
 from bot.desk import group_posts, route
 from bot.desk.rooms import Parts
 from bot.log import fault
-from bot.pictures import standings_picture
 from bot.ports import Now
 from bot.store import agenda, challenges, strangers
 from bot.store.engine import Store
@@ -58,15 +56,11 @@ class Tick:
         await self._challenges(moment)
 
     async def _challenges(self, moment: datetime) -> None:
-        """Look at each challenge whose turn it is; draw the picture of one that ends outside of any transaction."""
+        """Look at each challenge whose turn it is."""
         for key in await self._store.read(partial(challenges.to_look_at, before=moment - group_posts.LOOK_EVERY)):
             try:
                 look = partial(group_posts.look, parts=self._parts, key=key, now=moment)
-                ending = await self._store.write(look)
-                if ending is not None:
-                    picture = await asyncio.to_thread(standings_picture, ending.title, ending.table)
-                    finish = partial(group_posts.finish, ending=ending, picture=picture, now=moment)
-                    await self._store.write(finish)
+                await self._store.write(look)
             except OperationalError as trouble:
                 fault(log, "store_failed", trouble)
                 return

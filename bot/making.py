@@ -8,7 +8,7 @@ import asyncio
 import io
 import json
 from collections.abc import Awaitable, Callable, Mapping
-from datetime import date
+from datetime import UTC, date
 from functools import partial
 from typing import Any, Final
 
@@ -21,12 +21,13 @@ from bot import exporting
 from bot.folding import FOLDING
 from bot.log import fault
 from bot.ports import Now
-from bot.store import about, dossier, outbox, people, progress, reports
+from bot.store import about, contest, dossier, outbox, people, progress, reports
 from bot.store.engine import Store
 from bot.store.outbox import Letter, Recipe, Undrawn
 from core import coursing
 from core.model.course import Course, WeekView
 from core.say import progress as say_progress
+from core.say.render import Voice
 from core.say.reply import voice_of
 
 TRIES: Final = 3
@@ -98,6 +99,18 @@ async def _week_picture(store: Store, one: Undrawn, _now: Now, pictures: bool) -
     await _drawn(store, one, week_picture, WEEK.validate_json(one.recipe.body), pictures=pictures)
 
 
+async def _standings(store: Store, one: Undrawn, _now: Now, pictures: bool) -> None:
+    """The end of a challenge in a picture; where none is shown, the words alone."""
+    if not pictures:
+        await _done(store, one, one.text, None)
+        return
+    from bot.pictures import standings_picture
+
+    found, made = await store.read(partial(contest.final, key=_body(one)["challenge"]))
+    title = Voice("", UTC).say("group.final.picture", title=found.noun.title)
+    await _drawn(store, one, partial(standings_picture, title), made, pictures=True)
+
+
 async def _drawn(store: Store, one: Undrawn, draw: Callable[..., bytes], value: object, *, pictures: bool) -> None:
     """Draw in a process of its own that ends with it; a channel without pictures is told nothing twice."""
     if not pictures:
@@ -128,5 +141,6 @@ _MAKERS: Final[Mapping[str, Callable[[Store, Undrawn, Now, bool], Awaitable[None
     "course": _course,
     "course_picture": _course_picture,
     "week_picture": _week_picture,
+    "standings": _standings,
 }
 """How each kind of recipe is made."""

@@ -3,7 +3,7 @@
 One look at one challenge is one transaction. What is posted is core's; when, is decided by rows of the challenge.
 """
 
-from dataclasses import dataclass
+import json
 from datetime import datetime, time, timedelta
 from typing import Final
 from zoneinfo import ZoneInfo
@@ -14,7 +14,7 @@ from bot.desk import group_words
 from bot.desk.rooms import Parts
 from bot.store import challenges, contest, outbox, people
 from bot.store.challenges import Open
-from bot.store.outbox import Letter
+from bot.store.outbox import Letter, Recipe
 from core import due
 from core.challenge.standings import table
 from core.model.challenge import DayDone, Table
@@ -26,15 +26,6 @@ LOOK_EVERY: Final = timedelta(minutes=15)
 
 CLOSE_AT: Final = time(10, 0)
 """A week closes on the morning after, when its last day is over for members further west as well. Choice of ours."""
-
-
-@dataclass(frozen=True, slots=True)
-class Ending:
-    """A challenge whose last week is over: the table for its picture."""
-
-    id: int
-    title: str
-    table: Table
 
 
 def announce(conn: Connection, parts: Parts, found: Open, now: datetime) -> None:
@@ -65,39 +56,36 @@ def now_standing(conn: Connection, parts: Parts, found: Open, now: datetime) -> 
     return says.standings(group_words.voice(found.zone), found.noun, made, closed=False)
 
 
-def look(conn: Connection, parts: Parts, key: int, now: datetime) -> Ending | None:
+def look(conn: Connection, parts: Parts, key: int, now: datetime) -> None:
     """Do what is due in one challenge: ask the coach, close weeks, keep the standings' post up to date."""
     found = challenges.get(conn, key)
     challenges.mark(conn, key, looked=now)
     if found.state != "on" or not challenges.is_active(conn, found.chat):
-        return None
+        return
     coach = people.profile(conn, found.coach)
     if due.is_quiet(now, coach):
-        return None
+        return
     while found.closed < found.noun.weeks and _close_of(found) <= now:
         _bring_up(conn, parts, found, now)
         made = table(found.noun, contest.records(conn, found), found.closed + 1)
         if made.week == found.noun.weeks:
-            return Ending(key, found.noun.title, made)
+            _finish(conn, found, made, now)
+            return
         _close(conn, found, made, now)
         found = challenges.get(conn, key)
     _bring_up(conn, parts, found, now)
     _keep_posted(conn, found, now)
-    return None
 
 
-def finish(conn: Connection, ending: Ending, picture: bytes, now: datetime) -> None:
-    """The last post, with its picture."""
-    found = challenges.get(conn, ending.id)
-    if found.state != "on":
-        return
+def _finish(conn: Connection, found: Open, made: Table, now: datetime) -> None:
+    """The last post. Its picture is drawn later, elsewhere, from the table as it is then: a recipe holds no name."""
     contest.seal(conn, found, found.noun.last)
     challenges.mark(conn, found.id, state="over", closed=found.noun.weeks, post=None, said=None, door=None)
-    if not ending.table.standings:
+    if not made.standings:
         return
-    text = says.final(group_words.voice(found.zone), found.noun, ending.table)
-    letter = Letter(text, kind="post", chat=found.chat, thread=found.thread, attachment=("standings.png", picture))
-    outbox.queue(conn, letter, now)
+    text = says.final(group_words.voice(found.zone), found.noun, made)
+    recipe = Recipe("standings.png", "standings", json.dumps({"challenge": found.id}))
+    outbox.queue(conn, Letter(text, kind="post", chat=found.chat, thread=found.thread, recipe=recipe), now)
 
 
 def _bring_up(conn: Connection, parts: Parts, found: Open, now: datetime) -> None:

@@ -21,10 +21,11 @@ from bot.store.progress import Folding, Past
 from bot.store.shapes import noun_of, noun_text, target_of
 from bot.store.tables import day_plan, hold, lifter, target, trained
 from bot.store.upsert import put
+from core.challenge.standings import table
 from core.contest import Told, day_of, with_words
 from core.model.acts import SetAct
 from core.model.book import Kept
-from core.model.challenge import DayDone, Record
+from core.model.challenge import DayDone, Record, Table
 from core.model.lifter import Lifter
 from core.model.plan import Plan, TrainingDay
 from core.model.target import Target
@@ -60,6 +61,12 @@ def records(conn: Connection, one: Open) -> tuple[Record, ...]:
         )
         for entrant, trusted in challenges.entrants(conn, one.id)
     )
+
+
+def final(conn: Connection, key: int) -> tuple[Open, Table]:
+    """A challenge with its last table, as its members are shown now."""
+    found = challenges.get(conn, key)
+    return found, table(found.noun, records(conn, found), found.noun.weeks)
 
 
 def bring_up(conn: Connection, one: Open, folding: Folding, now: datetime) -> list[tuple[int, DayDone]]:

@@ -6,12 +6,12 @@ import pytest
 
 from bot.desk import group_posts
 from bot.ports import Sent
-from bot.store import challenges, coaching, contest, people
+from bot.store import challenges, coaching, contest, erase, people
 from bot.store.contest_tables import challenge, contest_day, verdict
 from bot.store.tables import inbox, outbox
 from core.model.plan import Plan
-from tests.bot.group_world import MEMBERS, ROW, SQUAT, World, world
-from tests.bot.shell import GROUP, INES, OTHER
+from tests.bot.group_world import FRIDAY, MEMBERS, ROW, SQUAT, World, world
+from tests.bot.shell import CHANNEL, GROUP, INES, OTHER
 
 RUTH, TOMAS, PIET, MIRA = (MEMBERS[name] for name in ("Ruth", "Tomas", "Piet", "Mira"))
 
@@ -153,9 +153,42 @@ async def test_the_end_comes_with_a_picture_and_then_silence(tmp_path: Path) -> 
         picture = here.room.wire.sent[-1].attachment
         assert picture is not None
         assert picture[1].startswith(b"\x89PNG")
+        assert b"R-h" in picture[1]  # its facts go with it
         here.to(30, 11)
         assert await here.look() == []
         assert (await here.room.rows(outbox))[-1].content is None
+
+
+async def test_the_last_picture_is_drawn_elsewhere_and_of_those_who_are_there_then(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth", "Tomas") as here:
+        for day in (0, 3, 7, 10, 14, 17):
+            here.to(day, 18)
+            await here.train(RUTH)
+            await here.train(TOMAS)
+        here.to(21, 11)
+        await here.room.tick.once()
+        last = (await here.room.rows(outbox))[-1]
+        assert (last.state, last.content, last.recipe) == ("undrawn", None, '["standings", "{\\"challenge\\": 1}"]')
+        who = await here.room.store.read(lambda conn: people.by_name(conn, "Tomas")[0].id)
+        await here.room.store.write(lambda conn: erase.forget(conn, who, {CHANNEL: here.room.wire.open}, FRIDAY))
+        await here.room.settle()
+        end = here.room.wire.sent[-1]
+        assert "T-s" not in end.text
+        assert end.text.startswith("Six is over.")
+        assert end.attachment is not None
+        assert b"R-h" in end.attachment[1]
+        assert b"T-s" not in end.attachment[1]
+
+
+async def test_where_no_pictures_are_shown_the_end_is_told_in_words(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        here.room.wire.pictures = False  # type: ignore[attr-defined]
+        for day in (0, 3, 7, 10):
+            here.to(day, 18)
+            await here.train(RUTH)
+        here.to(21, 11)
+        assert (await here.look())[-1].startswith("Six is over.")
+        assert here.room.wire.sent[-1].attachment is None
 
 
 async def test_a_change_after_the_close_does_not_move_that_week(tmp_path: Path) -> None:
