@@ -55,8 +55,10 @@ class Amender:
         """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""
         out: list[Clause] = []
         for clause in clauses(self._s):
-            if (out and not clause.opens and _turns_down(self._s, clause)) or (
-                out and not clause.opens and self._misspoke(out[-1])
+            if (
+                out
+                and not clause.opens
+                and (_turns_down(self._s, clause) or self._misspoke(out[-1]) or self._anew(out[-1], clause))
             ):
                 out[-1] = replace(out[-1], last=clause.last)
             elif (
@@ -70,6 +72,10 @@ class Amender:
             else:
                 out.append(clause)
         return out
+
+    def _anew(self, before: Clause, clause: Clause) -> bool:
+        """'not 5, 6': the old value turned down, then the new one alone."""
+        return _turns_down(self._s, before) and before.last - before.first == 2 and self._only_repeats(clause)
 
     def _misspoke(self, clause: Clause) -> bool:
         """'i said eight but it was seven': the old value, then the new."""
@@ -108,7 +114,13 @@ class Amender:
         clears = any(s.is_(i, "CLEARIT") for i in inside) and any(
             s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN") for i in inside
         )
-        told = points and any(clause.first <= remark.first < clause.last for remark in self._remarks)
+        told = (
+            points
+            and any(clause.first <= remark.first < clause.last for remark in self._remarks)
+            and not self._counts_beside(clause)
+        )
+        if self._lists_last(clause):
+            return []
         if not (
             strong
             or told
@@ -120,6 +132,7 @@ class Amender:
                     or negated is not None
                     or "that" in s.all[clause.first].text
                     or "it was" in s.all[clause.first].text
+                    or self._remarks_on_that(clause)
                 )
             )
             or starts_no
@@ -144,6 +157,30 @@ class Amender:
         span = s.span(clause.first, clause.last - 1)
         which: list[Which] = list(numbers) or ["last"]
         return [Corrected(Amend(one, change, span), clause.first) for one in which]
+
+    def _counts_beside(self, clause: Clause) -> bool:
+        """'75x10 swinging on the last few': a set is counted, so its remark corrects nothing."""
+        s = self._s
+        taken = {i for remark in self._remarks for i in range(remark.first, remark.last + 1)}
+        return any(
+            i not in taken and s.is_(i, "X") and s.is_(i - 1, "NUM", "LOADQ") for i in range(clause.first, clause.last)
+        )
+
+    def _remarks_on_that(self, clause: Clause) -> bool:
+        """'rpe on that was more like 9': a remark that points at the set just kept."""
+        s = self._s
+        points = any(s.all[i].text in ("that was", "it was", "those were") for i in range(clause.first, clause.last))
+        told = any(clause.first <= remark.first < clause.last for remark in self._remarks)
+        return points and told and not self._counts_beside(clause)
+
+    def _lists_last(self, clause: Clause) -> bool:
+        """'last two sets were 8 and 7': as many counts as sets, so these are sets and no correction."""
+        s = self._s
+        for i in range(clause.first, clause.last - 1):
+            many = s.all[i + 1].num("SETQ") if s.is_(i + 1, "SETQ") else s.num(i + 1)
+            if s.is_(i, "LAST") and many is not None and many > 1:
+                return sum(s.is_(k, "NUM", "REPQ") for k in range(i + 2, clause.last)) == many
+        return False
 
     def _counted_after(self, clause: Clause) -> bool:
         """'cheated the last one, 40kg curls 10 10 8': it speaks of the sets that follow."""
@@ -177,7 +214,7 @@ class Amender:
         if first_clear is not None and s.is_(first_clear, "DROP") and self._kept(clause):
             skip.add(first_clear)
         useful = [a for a in atoms if a.first not in skip and a.first not in taken]
-        quantities(change, useful, self._context())
+        quantities(change, useful, self._context(by_number=bool(numbers)))
         for i in range(clause.first, clause.last):
             if i in skip or not s.is_(i, "EX"):
                 continue
@@ -231,10 +268,10 @@ class Amender:
                 skip.add(i)
         return skip
 
-    def _context(self) -> Context:
+    def _context(self, *, by_number: bool) -> Context:
         last = self._setting.last
         exercise = last.exercise if last is not None and last.exercise else self._setting.now_on
-        return Context(self._s, self._setting, last, exercise if exercise in EXERCISES else None)
+        return Context(self._s, self._setting, last, exercise if exercise in EXERCISES else None, by_number)
 
     def _kept(self, clause: Clause) -> bool:
         """Whether the clause names something kept beside a set: 'drop the rpe' clears it and tells no drop."""

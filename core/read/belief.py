@@ -75,6 +75,8 @@ def prune(s: Stream, stretch: Stretch, parsed: Parsed, *, held: bool) -> None:
 def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group, *, held: bool) -> bool:
     if not group.like and not group.reps and group.load is not None and group.load.number is None:
         return len(parsed.groups) > 1 or stretch.mention is None
+    if len(parsed.groups) > 1 and not group.like and not group.chained and _judged(s, group):
+        return True
     if group.like or not group.reps or group.chained or group.load is not None:
         return False
     timed = all(rep.kind == "H" for rep in group.reps)
@@ -109,6 +111,13 @@ _JOINING: Final[frozenset[str]] = frozenset().union(
     ("WORKING", "DROP", "ATTEMPT", "DAY", "FINISH"),
 )
 """What may stand between counts of one exercise and behind a lone one; any other word makes it another thing's."""
+
+
+def _judged(s: Stream, group: Group) -> bool:
+    """'60 was easy so i went up': a lone quantity that is only judged."""
+    if len(group.reps) > 1 or (group.reps and group.load is not None) or not s.is_(group.last + 1, "BE", "FEEL"):
+        return False
+    return s.is_(s.skip(group.last + 2, "FILLER", "ARTICLE"), "NEARLIMIT")
 
 
 def _joined(s: Stream, parsed: Parsed, group: Group) -> bool:

@@ -1,5 +1,7 @@
 """How hard: RPE, repetitions in reserve, what is left in the tank, to failure."""
 
+from typing import Final
+
 from core.read.remark import MOST_RESERVE, Found, Remark, range_middle
 from core.read.stream import Stream
 
@@ -7,6 +9,8 @@ from core.read.stream import Stream
 def effort_word(s: Stream, i: int) -> Found:
     scale = "RPE" if s.is_(i, "RPE") else "RIR"
     j = s.skip(i + 1, "ABOUT", "OF", "COLON", "AT", "BE", "FEEL", "DASH", "ALL", "IN", "OPEN")
+    if s.is_(j, "ON", "FOR", "THAT") and s.is_(s.skip(j, "ON", "FOR", "ARTICLE"), "THAT", "LAST", "AMEND"):
+        j = s.skip(j, "ON", "FOR", "ARTICLE", "THAT", "LAST", "AMEND", "BE", "MORE", "ABOUT", "COLON", "FEEL")
     spread = range_middle(s, j)
     first = i - 1 if s.is_(i - 1, "AT", "FEEL") else i
     if spread is None or spread[0] > MOST_RESERVE:
@@ -90,6 +94,27 @@ def _sided(s: Stream, i: int, value: float) -> bool:
     if value > 5:
         return True
     return any(("RIGHT" in lexeme.k and lexeme.text != "right") or lexeme.text == "right" for lexeme in s.all[i:])
+
+
+def felt(s: Stream, i: int) -> Found:
+    """Felt like an 8, call it a 9: a number with an article behind a feeling is an RPE."""
+    j = s.skip(i + 1, "ABOUT", "MORE")
+    if s.all[i].text in _CALLS and s.is_(j, "THAT"):
+        j += 1
+    if not s.is_(j, "ARTICLE") or s.all[j].text not in ("a", "an"):
+        return None
+    spread = range_middle(s, s.skip(j + 1, "FILLER"))
+    if spread is None or not LEAST_FELT <= spread[0] <= MOST_RESERVE:
+        return None
+    end = spread[1]
+    if s.is_(end + 1, "X", "FOR", "AT", "NUM", "REPS", "SETS", "SLASH") or s.all[end].has("REPQ", "SETQ", "TIMESQ"):
+        return None
+    return Remark("rir", MOST_RESERVE - spread[0], i, end)
+
+
+LEAST_FELT: Final = 5.0
+"""Efforts below this are not told by a bare number (common practice, no source)."""
+_CALLS: Final = frozenset({"call it", "id call it"})
 
 
 def zero_reserve(s: Stream, i: int) -> Found:

@@ -64,6 +64,7 @@ def _says_more(s: Stream, clause: Clause) -> bool:
 
 
 def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
+    """Which sets are meant. Words that throw away many things (lose, dump) must name theirs."""
     inside = range(clause.first, clause.last)
     if any(s.is_(i, "TODAYALL") and s.all[i].text not in ("all of it", "the lot") for i in inside):
         return ["today"]
@@ -78,7 +79,7 @@ def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
         if s.is_(last + 1, "BOTH") or s.all[last].text.endswith("couple"):
             return ["last", "last"]
         return ["last"]
-    if any(s.is_(i, "NUM") for i in inside) or any(s.is_(i, "EX") for i in inside):
+    if any(s.is_(i, "NUM") for i in inside) or any(s.is_(i, "EX") for i in inside) or s.all[at].k["ERASE"] == "named":
         return []
     if any(s.is_(i, "THAT") for i in inside) or s.all[at].text in ("undo", "take it off", "remove it", "scratch that"):
         return ["last"]

@@ -115,6 +115,8 @@ _PLAIN_ATOMS: Final[tuple[tuple[str, str], ...]] = (
 
 def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     del before
+    if s.is_(i, "LIKETHAT") and s.is_(i - 1, "SETS", "SETQ", "MORE"):
+        return Atom("SAME", i, i, text="like that")
     if s.is_(i, "SAMELOAD"):
         return Atom("L", i, i, load=LoadSaid("same"))
     if s.is_(i, "PLANLOAD"):
@@ -177,6 +179,7 @@ _FORMING: Final = frozenset(
         "DOWN",
         "UPTO",
         "SAMELOAD",
+        "LIKETHAT",
         "PLANLOAD",
         "ORD",
         "AMEND",

@@ -17,6 +17,10 @@ TOP_EFFORT: Final = 10.0
 """The top of the RPE scale (the reading contract)."""
 
 
+SAME_LOAD: Final = 0.02
+"""Share by which a load may differ from the known one and still be the same (rounding of pounds)."""
+
+
 class Likely:
     """The likelihoods on one exercise; ``before`` is the set just settled, which the next is weighed against."""
 
@@ -62,7 +66,7 @@ class Likely:
         if not as_load:
             return "sets" if lead <= BOUNDS["most_sets"].value and not self.outside else "load"
         if self.near(lead):
-            return "load"
+            return "ask" if lead == reps and not self.near(lead, SAME_LOAD) else "load"
         if self.usual() is not None:
             usual = self.usual() or 0.0
             if lead < 0.4 * usual:

@@ -29,7 +29,6 @@ from core.read.stream import Stream
 from core.read.stretches import Stretch, stretches
 from core.read.symptoms import symptoms
 from core.read.ticks import drop_addresses, drop_labels, unticked
-from core.read.tokens import lex
 from core.read.words.languages import language
 
 
@@ -72,7 +71,7 @@ class Message:
         self._names = tongue.names
         self._concepts = tongue.lexicon.concepts
         self._frames = tongue.frames
-        self.stream = Stream(text, mark(tongue.lexicon.spell(lex(text)), tongue))
+        self.stream = Stream(text, mark(tongue.tokens(text), tongue))
         self.undone: set[int] = set()
         self.trace: list[tuple[str, str]] = []
         self._acts: list[tuple[int, int, Act]] = []
@@ -109,7 +108,7 @@ class Message:
         return self._joined()
 
     def _keep(self, at: int, act: Act, *, order: int | None = None) -> None:
-        if isinstance(act, Begin | Finish | Next | Skip) and any(
+        if isinstance(act, AsPlanned | Begin | Finish | Next | Skip) and any(
             type(kept) is type(act) and replace(kept, span=None) == replace(act, span=None) for _, _, kept in self._acts
         ):
             return

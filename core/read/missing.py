@@ -40,6 +40,9 @@ def fail(s: Stream, i: int) -> Found:
         j += 1
     if missed is None and s.all[i].k["FAIL"] == "ordinal":
         return None
+    if missed is None and s.is_(j, "REPQ") and j == i + 1 and s.is_(j + 1, "IN"):
+        s.use([i])
+        return Remark("failed", None, j + 1, j + 1)
     end = max(i, j - 1)
     while s.is_(end + 1, "LASTREP", "LAST", "ON", "ARTICLE", "REPS", "ATTEMPT") and end - i < 8:
         end += 1

@@ -49,9 +49,17 @@ _YOU_DO: Final = frozenset(
 
 
 def _bids(s: Stream, clause: Clause) -> bool:
-    """'can you delete the last set?': a polite word to the service to mend its log, not a question."""
+    """'can you delete the last set?': a polite word to the service to mend its log or plan, not a question."""
     words = [(i, s.all[i].text) for i in range(clause.first, clause.last)]
-    at = next((i for i, _ in words if s.all[i].has("ERASE") or s.all[i].k.get("AMEND") == "strong"), None)
+    swaps = sum(s.all[i].has("EX") for i, _ in words) > 1
+    at = next(
+        (
+            i
+            for i, _ in words
+            if s.all[i].has("ERASE") or s.all[i].k.get("AMEND") == "strong" or (swaps and s.all[i].has("SWAPFROM"))
+        ),
+        None,
+    )
     if at is None:
         return False
     before = [text for i, text in words if i < at]
@@ -199,7 +207,11 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     if _asks(s, clause, done):
         return whole
     resting = next((i for i in range(first, last) if s.all[i].text == "resting"), None)
-    if resting is not None and not any(s.all[i].has("BETWEEN", "EACH", "ALL") for i in range(first, last)):
+    if (
+        resting is not None
+        and not any(s.all[i].has("BETWEEN", "EACH", "ALL") for i in range(first, last))
+        and not (counts and counts[0] < resting and s.all[last - 1].text not in ("now", "first"))
+    ):
         return range(resting, last)
     coming = next(
         (i for i in range(first, last) if s.all[i].text in ("next", "and next") and s.all[i].has("NEXTQ")), None

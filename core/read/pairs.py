@@ -227,6 +227,8 @@ def _injury_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     word, part = s.all[m].text, s.all[p].text
     if s.all[p].has("CRUSHER"):
         return True
+    if word == "came off" and _off_the_ground(s, m):
+        return False
     if word.startswith("cant") and (
         any(s.all[i].has("SORENESS") for i in sentence) or part in ("toe", "toes", "foot", "feet")
     ):
@@ -237,6 +239,18 @@ def _injury_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
         if any(s.all[i].text in ("always", "usual", "as usual", "normal", "never hurts") for i in sentence):
             return False
     return not (word in ("cracked", "crack") and s.all[p].k.get("PART") in ("back", "neck"))
+
+
+def _off_the_ground(s: Stream, m: int) -> bool:
+    """A heel that came off the floor, hips that came off the bench: a lapse of form."""
+    ground = s.skip(m + 1, "ARTICLE")
+    return ground < len(s) and s.all[ground].text in _GROUND
+
+
+_GROUND: Final = frozenset({
+    "bench", "floor", "ground", "pad", "seat", "platform", "deck", "mat", "plate", "bar", "handle", "handles", "step",
+})  # fmt: skip
+"""What a part of the body rests on while lifting."""
 
 
 def _chest_fits(s: Stream, p: int, m: int, sentence: range) -> bool:

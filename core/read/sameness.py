@@ -91,7 +91,7 @@ def _times(c: Cursor, group: Group) -> bool:
     """'same x2': so small a number behind an x, and nothing more, is how often and not how many."""
     number = c.a[c.i + 1]
     lone = number.kind == "N" and c.kind(c.i + 2) in ("", "M") and not group.reps and group.sets is None
-    if not lone or c.kind(c.i) != "X" or not 1 < number.value <= MOST_TIMES:
+    if not lone or group.load_change is not None or c.kind(c.i) != "X" or not 1 < number.value <= MOST_TIMES:
         return False
     group.sets = number.value
     c.i += 2

@@ -21,12 +21,13 @@ LEAST_EFFORT: Final = 5.0
 
 @dataclass(frozen=True, slots=True)
 class Context:
-    """The stream, what is known, the set corrected and its exercise."""
+    """The stream, what is known, the set corrected and its exercise. ``by_number``: an earlier set than the last."""
 
     s: Stream
     setting: Setting
     last: SetAct | None
     exercise: str | None
+    by_number: bool = False
 
 
 def quantities(change: Change, atoms: list[Atom], at: Context) -> None:
@@ -35,7 +36,7 @@ def quantities(change: Change, atoms: list[Atom], at: Context) -> None:
         write = _WRITES.get(atom.kind)
         if write is not None:
             write(change, atoms, n, at)
-    if at.last is not None and len(change) > 1:
+    if at.last is not None and not at.by_number and len(change) > 1:
         for field in ("load", "reps"):
             if field in change and len(change) > 1 and change[field] == getattr(at.last, field):
                 del change[field]

@@ -1,9 +1,13 @@
 """One exercise in the place of another: told as decided, or asked for. Works on one clause at a time."""
 
+from typing import Final
+
 from core.model.acts import Swap
 from core.model.reading import Setting
 from core.read.flowed import Flowed, one_of
 from core.read.stream import Clause, Stream
+
+_OTHER_DAYS: Final = frozenset({"tomorrow", "next week", "next time", "next session", "next month", "next workout"})
 
 
 class Swaps:
@@ -103,7 +107,7 @@ class Swaps:
                 for i in range(clause.first, clause.last)
             )
         )
-        if at is None or not asks or len(names) > 1:
+        if at is None or not asks or len(names) > 1 or (not names and self._not_now(clause)):
             return False
         if names and names[0] < at and s.all[at].text in ("instead", "something else") and clause.asked:
             return False
@@ -119,6 +123,11 @@ class Swaps:
         self._out.append(Flowed(Swap(old, None, s.span(first, last)), first))
         s.use(range(clause.first, clause.last))
         return True
+
+    def _not_now(self, clause: Clause) -> bool:
+        """'can we do 4x8 instead next week?': other counts, or another day, are no other exercise."""
+        words = range(clause.first, clause.last)
+        return any(self._s.is_(i, "X") or self._s.all[i].text in _OTHER_DAYS for i in words)
 
     def _spoken_of(self, at: int) -> int | None:
         """'the hack squat is taken, give me something else': the name told before on the line, with nothing counted."""

@@ -38,8 +38,19 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
             _quieten(s, first, last, min(one.first for one in alarms))
         else:
             out.extend(aches(s, first, last))
+    _name_no_lift(s)
     out.sort(key=lambda heard: heard.at)
     return out
+
+
+def _name_no_lift(s: Stream) -> None:
+    """A tight hamstring, my hamstring: the word names the part here, and no lift."""
+    for i, lexeme in enumerate(s.all):
+        if "PART" not in lexeme.k or "EX" not in lexeme.k:
+            continue
+        beside = [s.all[k] for k in (i - 1, i + 1) if 0 <= k < len(s)]
+        if any(one.has("PAIN", "SORENESS") for one in beside) or (i and s.all[i - 1].text in ("my", "left", "right")):
+            s.use([i])
 
 
 def _framed(s: Stream, frames: Frames) -> list[Told]:

@@ -11,7 +11,8 @@ WINDOW: Final = 7
 
 MILD: Final = frozenset({
     "sore", "tight", "tightness", "stiff", "stiffness", "off", "tender", "talking", "problem", "issue",
-    "issues", "trouble", "sensitive", "burning",
+    "issues", "trouble", "sensitive", "burning", "hate", "hated", "hates", "dont like", "doesnt like", "didnt like",
+    "not happy", "unhappy",
 })  # fmt: skip
 
 

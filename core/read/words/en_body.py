@@ -672,6 +672,10 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "carrot, gave way with, blew out, pinging, popped out, popped off, went pop, off the bone, pointing the wrong "
         "way, out of line, exploded, burst, shredded, snapping, crackled"
     ),
+    "OFFGROUND": (
+        "came off the bench, came off the floor, came off the ground, came off the pad, came off the seat, came off "
+        "the platform, came off the deck, came off the mat, came off the bar, came off the step, came off the plate"
+    ),
     "TEARING": (
         "pop, popped, pops, snap, snapped, tore, torn, rip, ripped, ripping, ping, pinged, twang, twanged, clunk, "
         "clunked, let go, gave, shifted, crunch, crunched, broke, broken, crack, cracked, unzipped, slipped out, slid "
@@ -1103,7 +1107,7 @@ FRAMES: Final[tuple[FrameRow, ...]] = (
     ("head", "GYMTHING >HEAD HIT|SEE|CONFUSED", 5),
     ("head", "TOOK GYMTHING >HEAD", 5),
     ("head", "CRUSHVERB GYMTHING|MASS >HEAD", 8),
-    ("injury", _PARTS + "|BONE|BACK TORN NOISE|ME|SOMETHING !CHRONIC", 7),
+    ("injury", _PARTS + "|BONE|BACK TORN NOISE|ME|SOMETHING !CHRONIC|OFFGROUND", 7),
     ("injury", _PARTS + "|BONE DEFORM !CHRONIC|PUMP", 7),
     ("injury?", "HOPPED !SORENESS", 1),
     ("injury", "SOMETHING TEARING " + _PARTS + "|BACK|BONE", 7),
