@@ -133,7 +133,7 @@ def _forecasters(progress: Progress, day: Day, on: date, today: tuple[SetAct, ..
         sds = [forecast.sd for forecast in seen.forecast]
         for stage in stages[:-1]:
             sds = [min(sd, other.sd) for sd, other in zip(sds, outlook(*stage, sets, day).forecast, strict=True)]
-        return Outlook(tuple(Forecast(f.reps, sd) for f, sd in zip(seen.forecast, sds, strict=True)), seen.chance)
+        return replace(seen, forecast=tuple(Forecast(f.reps, sd) for f, sd in zip(seen.forecast, sds, strict=True)))
 
     return plan, now
 

@@ -5,11 +5,12 @@ no chat, and gives no load, ache or target away: ``DayDone`` has no place for th
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
-from datetime import date, datetime, timedelta
+from dataclasses import dataclass, field, replace
+from datetime import UTC, date, tzinfo
 
 from core.advising import advise_from, load
 from core.challenge.judging import Surprise, beyond_belief, considered, result_of, surprise
+from core.challenge.telling import Telling, told_live
 from core.decide.judge import as_asked
 from core.evidence.aches import loads_part
 from core.evidence.body import row_of
@@ -37,38 +38,49 @@ class Told:
     before: Mapping[str, str] = field(default_factory=dict)
     off: bool = False
     held: bool = False
+    zone: tzinfo = UTC
+    """The lifter's, for the times of messages."""
 
 
 def day_of(told: Told) -> DayDone:
     """The day of facts. What the forecast cannot believe, and a session told in one go, is marked as waiting."""
     attempts = tuple(_attempt(told, one) for one in _swapped(told))
     done = any(isinstance(kept.act, SetAct) for kept in told.acts)
-    word: Word = "waits" if done and not told_live(told.acts) else "unneeded"
+    word: Word = "waits" if done and not told_live(tellings(told), told.on) else "unneeded"
     return DayDone(told.on, attempts, off=told.off and not done, held=told.held, word=word)
 
 
 def with_words(day: DayDone, said: Mapping[str, Word], *, trusted: bool) -> DayDone:
-    """The day with the coach's words on what waits, by exercise; "" is the session as a whole."""
-    attempts = tuple(
-        Attempt(one.exercise, one.way, one.result, one.ached, _word(one.word, said.get(one.exercise)))
-        for one in day.attempts
-    )
-    whole: Word = "unneeded" if trusted and day.word == "waits" else _word(day.word, said.get(""))
-    return DayDone(day.on, attempts, day.off, day.held, whole)
+    """The day with the coach's words, by exercise; "" is the session as a whole, which a no takes out at any time."""
+    attempts = tuple(replace(one, word=_word(one.word, said.get(one.exercise))) for one in day.attempts)
+    struck = said.get("") == "no"
+    whole: Word = "no" if struck else "unneeded" if trusted and day.word == "waits" else _word(day.word, said.get(""))
+    return replace(day, attempts=attempts, word=whole)
 
 
 def _word(asked: Word, said: Word | None) -> Word:
     return said if asked == "waits" and said is not None else asked
 
 
-def told_live(acts: tuple[Kept, ...]) -> bool:
-    """Whether a session was told while it happened: its messages came over some minutes."""
-    moments = sorted(kept.at for kept in acts if isinstance(kept.act, SetAct | Begin | Finish))
-    return bool(moments) and _minutes(moments[0], moments[-1]) >= value("challenge.live_minutes")
+def tellings(told: Told) -> tuple[Telling, ...]:
+    """The day's messages that begin, tell sets or end, with how long what they tell takes as asked."""
+    rests = {exercise: target.sets[-1].rest_s for exercise, target in told.targets.items() if target.sets}
+    by_message: dict[int, Telling] = {}
+    for kept in told.acts:
+        if not isinstance(kept.act, SetAct | Begin | Finish):
+            continue
+        so_far = by_message.get(kept.message, Telling(kept.at.astimezone(told.zone)))
+        takes_s = _takes_s(kept.act, rests) if isinstance(kept.act, SetAct) else 0.0
+        by_message[kept.message] = replace(so_far, takes_s=so_far.takes_s + takes_s)
+    return tuple(by_message.values())
 
 
-def _minutes(first: datetime, last: datetime) -> float:
-    return (last - first) / timedelta(minutes=1)
+def _takes_s(act: SetAct, rests: Mapping[str, float | None]) -> float:
+    """A set with the rest after it, in seconds: as asked, else as the trade has it at the least."""
+    rest_s = rests.get(act.exercise or "")
+    tempo = sum(part for part in act.tempo or () if part is not None) or value("tempo.reference_s")
+    work_s = act.hold_s if act.hold_s is not None else (act.reps or 0) * tempo
+    return work_s + (value("rest.floor_isolation_s") if rest_s is None else rest_s)
 
 
 def _swapped(told: Told) -> tuple[Planned, ...]:

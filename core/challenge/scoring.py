@@ -50,7 +50,7 @@ EXERCISE: Final[tuple[Row[Attempt], ...]] = (
     Row(
         "exercise.stop",
         "An exercise that the service took off for the day is no chance.",
-        "Nobody should train against an ache for points.",
+        "What must not be done cannot be missed.",
         lambda one: one.way == "stop",
         None,
     ),
@@ -146,16 +146,24 @@ SESSION: Final[tuple[Row[DayDone], ...]] = (
         None,
     ),
     Row(
+        "session.stop",
+        "A session of which every exercise was taken off for the day is no chance.",
+        "Nobody should train against an ache for points.",
+        lambda day: bool(day.attempts) and all(one.way == "stop" for one in day.attempts),
+        None,
+    ),
+    Row(
         "session.waits",
-        "A session that was told in one go counts once the coach says yes, for once or from then on.",
-        "What is told while it happens is believed; what is told afterwards as a whole could be anything.",
+        "A session that was not told while it happened counts once the coach says yes, for once or from then on.",
+        "What is told as it is done is believed; what is told as a whole, or faster than it can be done, could be "
+        "anything.",
         lambda day: day.word == "waits" and _kept(day),
         nothing,
     ),
     Row(
         "session.refused",
-        "A session that the coach did not let stand brings nothing.",
-        "The coach's word settles it.",
+        "A session that the coach did not let stand brings nothing, whether it waited or not.",
+        "The coach's word settles it, also where the service saw nothing to ask about.",
         lambda day: day.word == "no" and _kept(day),
         nothing,
     ),

@@ -8,12 +8,14 @@ from dataclasses import dataclass, field
 from datetime import date, timedelta
 from typing import Final, Literal
 
+from core.challenge.calendar import DAYS, calendar_day, has_year
 from core.evidence.numbers import NUMBERS
 from core.model.challenge import Challenge, Counts
 
-Kind = Literal["open", "end", "join", "leave", "pause", "back", "standings"]
+Kind = Literal["how", "open", "end", "join", "leave", "pause", "back", "standings"]
 
 _SAID: Final[tuple[tuple[str, Kind], ...]] = (
+    (r"challenge\s*(?:help|\?)$|help (?:with|on) (?:the\s+|a\s+)?challenges?$", "how"),
     (r"(?:end|stop|close|cancel)\s+(?:the\s+)?challenge\b", "end"),
     (r"(?:(?:open|start|begin|new)\s+(?:a\s+|the\s+|new\s+)?)?challenge\b", "open"),
     (r"(?:i(?:'m| am)\s+in|count me in|join(?:\s+in)?)\b", "join"),
@@ -39,17 +41,10 @@ _NUMBERS: Final = {
     "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10,
     "eleven": 11, "twelve": 12,
 }
-_DAYS: Final = {"mon": 0, "tue": 1, "wed": 2, "thu": 3, "fri": 4, "sat": 5, "sun": 6}
-_MONTHS: Final = {
-    "jan": 1, "feb": 2, "mar": 3, "apr": 4, "may": 5, "jun": 6, "jul": 7, "aug": 8, "sep": 9, "oct": 10, "nov": 11,
-    "dec": 12,
-}
 # fmt: on
 
 _WEEKS: Final = re.compile(r"\b(\d{1,3}|" + "|".join(_NUMBERS) + r")[\s-]*weeks?\b", re.IGNORECASE)
 _FROM: Final = re.compile(r"\b(?:from|starting|starts?|beginning)\s+(?:on\s+|next\s+|this\s+)?", re.IGNORECASE)
-_ISO: Final = re.compile(r"(\d{4})-(\d{2})-(\d{2})")
-_DAY_MONTH: Final = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?\s+([a-z]{3})[a-z]*(?:\s+(\d{4}))?", re.IGNORECASE)
 _TITLE: Final = re.compile(r"[\"“«„']([^\"”»“']{1,60})[\"”»“']|\b(?:called|named)\s+([^,.;]{1,60})", re.IGNORECASE)
 _TEAMS: Final = re.compile(r"\bteams?\s*:?\s+(?!of\b)([^.;]+)", re.IGNORECASE)
 _IN: Final = re.compile(r"\bin\s+([^,.;]+)", re.IGNORECASE)
@@ -150,22 +145,16 @@ def _date(said: str, today: date) -> date | None:
     first = word.split()[0] if word.split() else ""
     if first in near:
         return near[first]
-    if first[:3] in _DAYS and first.isalpha():
-        return _next(today, _DAYS[first[:3]])
+    if first[:3] in DAYS and first.isalpha():
+        return _next(today, DAYS[first[:3]])
     return _calendar(word, today)
 
 
 def _calendar(word: str, today: date) -> date | None:
-    iso, spelt = _ISO.match(word), _DAY_MONTH.match(word)
-    try:
-        if iso:
-            return date(int(iso[1]), int(iso[2]), int(iso[3]))
-        if spelt and spelt[2].casefold() in _MONTHS:
-            on = date(int(spelt[3] or today.year), _MONTHS[spelt[2].casefold()], int(spelt[1]))
-            return on if spelt[3] or on >= today else on.replace(year=on.year + 1)
-    except ValueError:
-        return None
-    return None
+    on = calendar_day(word, today.year)
+    if on is None or on >= today or has_year(word):
+        return on
+    return calendar_day(word, today.year + 1)
 
 
 def _next(after: date, weekday: int) -> date:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from functools import cache
 from math import isfinite, log, sqrt
+from typing import Final
 
 from core.decide.facts import Facts
 from core.decide.kit import Shelf, at_most, hardness, load_at, shelf
@@ -23,6 +24,10 @@ from core.model.target import Aim, Forecaster, TargetSet
 Sets = tuple[TargetSet, ...]
 Carries = Callable[[Sets], tuple[float, ...]]
 """Counts carried at the reserve asked for these sets, by an estimate that only rises with better results."""
+
+
+_KNOWN: Final = 50
+"""Sessions after which more of them make nothing surer."""
 
 
 @cache
@@ -65,23 +70,29 @@ class Case:
     def spare(self, low: float) -> float:
         """What must be carried over that low end for a step, in repetitions (or seconds, or metres).
 
-        More where more sets must all reach it; little after going over the target again and again. It hangs on
+        More where more sets must all reach it; little after reaching its top again and again. It hangs on
         what was done only by that, so a better result never finds a step harder to earn.
         """
         scale = seconds_or_metres(self.exercise.id)
         margin = value("step.margin") + value("step.margin_sets") * log(self.aim.sets)
+        if self.facts.topped >= value("topped.sessions"):
+            margin = min(margin, value("step.margin_topped"))
         if self.facts.over >= value("over.sessions"):
             margin = min(margin, value("step.margin_over"))
         return scale * (margin * self._sd(low) - value("effort.half"))
 
     def _sd(self, low: float) -> float:
-        return spread_of(low / seconds_or_metres(self.exercise.id), self.aim.rir, min(self.facts.sessions, 50))
+        return spread_of(low / seconds_or_metres(self.exercise.id), self.aim.rir, min(self.facts.sessions, _KNOWN))
 
     def far_short(self, sets: Sets) -> bool:
         """Whether what is carried falls so far short of a low end that the same again is all but lost."""
-        most = value("ease.short") * seconds_or_metres(self.exercise.id)
+        scale = seconds_or_metres(self.exercise.id)
+        most = value("ease.short") * scale
         pairs = zip(self.carries(sets), sets, strict=True)
-        return any(have < one.reps[0] - most * self._sd(one.reps[0]) for have, one in pairs)
+        # What was missed was missed: that little is known yet makes it no less so.
+        return any(
+            have < one.reps[0] - most * spread_of(one.reps[0] / scale, self.aim.rir, _KNOWN) for have, one in pairs
+        )
 
     @property
     def days_off(self) -> int:

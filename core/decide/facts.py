@@ -33,7 +33,7 @@ class Facts:
     ``well``: heaviest load lifted well, ``least``: lightest load lifted at all. ``totals``: of the last session, to
     judge the next one's rest by. ``give_back``: rest to return to, because shortening it cost too much;
     ``rest_least``: no shorter rest than this is tried again at this load. ``sessions``: how many had a working set.
-    ``over``: in how many sessions running every set went clearly over the target.
+    ``over``, ``topped``: in how many sessions running every set went clearly over the top of the target, or reached it.
     """
 
     last: Target | None = None
@@ -49,6 +49,7 @@ class Facts:
     rest_least: float | None = None
     sessions: int = 0
     over: int = 0
+    topped: int = 0
 
 
 def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Facts:
@@ -76,7 +77,8 @@ def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Fac
         totals=totals,
         give_back=give_back,
         sessions=facts.sessions + 1,
-        over=facts.over + 1 if done and over(session.sets, target) else 0,
+        over=facts.over + 1 if done and over(session.sets, target, value("over.reps")) else 0,
+        topped=facts.topped + 1 if done and over(session.sets, target, 0.0) else 0,
         rest_least=give_back if give_back is not None else (None if moved else facts.rest_least),
     )
 

@@ -58,10 +58,10 @@ def met(sets: tuple[SetAct, ...], target: Target) -> bool:
     return all(as_asked(act, wanted, wanted.reps[0]) for act, wanted in zip(work, target.sets, strict=False))
 
 
-def over(sets: tuple[SetAct, ...], target: Target) -> bool:
-    """Every set of a met target went over its top by the table's count, more left in reserve than asked counted in."""
+def over(sets: tuple[SetAct, ...], target: Target, reps: float) -> bool:
+    """Every set of a met target went so many over its top, more left in reserve than asked counted in."""
     pairs = zip(working_sets(sets), target.sets, strict=False)
-    return all(_beyond(act, wanted) >= value("over.reps") * seconds_or_metres(act.exercise) for act, wanted in pairs)
+    return all(_beyond(act, wanted) >= reps * seconds_or_metres(act.exercise) for act, wanted in pairs)
 
 
 def _beyond(act: SetAct, wanted: TargetSet) -> float:

@@ -74,7 +74,7 @@ def _stop(case: Case) -> Choice:  # noqa: ARG001 - a row's answer is given the c
 
 
 def first_sets(case: Case) -> Sets:
-    """The aim at the heaviest load that is likely to be met by what little is known."""
+    """The aim at the heaviest load at which the repetitions are likely; how light it is does not make form cleaner."""
     like = BODY if case.exercise.load_kind == "body" else Load(case.exercise.load_kind, None)
     done = [act.load for act in case.today if act.load is not None and hardness(act.load) is not None]
     if like.kind == "band" or not case.loads:
@@ -87,7 +87,7 @@ def first_sets(case: Case) -> Sets:
     low, high = 0, len(options) - 1
     while low < high:
         middle = (low + high + 1) // 2
-        if case.forecast(_at(case, load_at(options[middle], like))).chance >= value("first.chance"):
+        if case.forecast(_at(case, load_at(options[middle], like))).reached >= value("first.chance"):
             low = middle
         else:
             high = middle - 1

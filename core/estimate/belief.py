@@ -53,9 +53,12 @@ class Belief:
 
 def prior(lifter: Lifter, exercise: str, log_strength: tuple[float, float] | None = None) -> Belief:
     """What is believed before the first set. ``log_strength``: mean and sd from a related lift, if there is one."""
-    bodyweight = usable_bodyweight(lifter)
+    traits = traits_of(exercise)
     factor = {"new": value("prior.new"), "some": 1.0, "long": value("prior.long")}[lifter.experience]
-    centre, sd = log(traits_of(exercise).strength * bodyweight * factor), value("prior.log_sd")
+    # People differ in what they lift beside the body; the body's own share is the same for all of one mass.
+    apart = max(1.0 - traits.share / traits.strength, value("prior.apart_min")) ** 0.5
+    centre = log(traits.strength * usable_bodyweight(lifter)) + apart * log(factor)
+    sd = value("prior.log_sd") * apart
     if log_strength is not None:
         precision = sd**-2 + log_strength[1] ** -2
         centre = (centre * sd**-2 + log_strength[0] * log_strength[1] ** -2) / precision

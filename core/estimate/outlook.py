@@ -166,7 +166,7 @@ def outlook(paths: Paths, form: FormBelief, sets: tuple[TargetSet, ...], day: Da
         felt = _one_set(paths, wanted, seen, day, walk)
         forecasts.append(Forecast(round(float(felt.mean()), 6), round(max(float(felt.std()), 0.05), 6)))
     chance = float((walk.met * _clean(form, walk.near, walk.sets)).mean())
-    return Outlook(tuple(forecasts), round(min(max(chance, 0.0), 1.0), 6))
+    return Outlook(tuple(forecasts), round(min(max(chance, 0.0), 1.0), 6), round(float(walk.met.mean()), 6))
 
 
 def believable(paths: Paths, done: tuple[SetAct, ...], day: Day) -> bool:

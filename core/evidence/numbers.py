@@ -105,6 +105,7 @@ _ROWS: Final = (
     _n("prior.log_sd", 0.35, "ln", (0.2, 0.6), "derived", "judgement", "spread of strength between people of one mass and experience"),
     _n("prior.new", 0.75, "1", (0.5, 1.0), "steele-2022 derived", "judgement", "strength of a first year against the middle"),
     _n("prior.long", 1.25, "1", (1.0, 1.6), "steele-2022 derived", "judgement", "strength after four years against the middle"),
+    _n("prior.apart_min", 0.1, "1", (0.02, 0.5), "derived", "judgement", "share of the middle maximum that is not the body's own counts at least so much in that spread"),
     _n("prior.bodyweight_kg", 75, "kg", (50, 100), "practice", "convention", "body mass when unsaid"),
     _n("prior.related_sd", 0.18, "ln", (0.1, 0.4), "derived", "judgement", "doubt of strength carried over from a related lift"),
     # form
@@ -130,13 +131,15 @@ _ROWS: Final = (
     _n("step.margin_over", 0.3, "sd", (0.0, 1.0), "nsca-essentials derived", "judgement", "only this much, after going over the target in enough sessions running"),
     _n("over.reps", 2, "reps", (1, 4), "nsca-essentials acsm-2009", "strong", "every set so far over the top of its range (reserve beyond the one asked counted in) went over the target"),
     _n("over.sessions", 2, "sessions", (2, 4), "nsca-essentials", "weak", "in so many sessions running, and the step is earned"),
+    _n("topped.sessions", 4, "sessions", (2, 6), "practice", "judgement", "after the top of the range in every set in so many sessions running less is asked over the low end"),
+    _n("step.margin_topped", 0.8, "sd", (0.0, 1.5), "practice derived", "judgement", "no more than this then"),
     _n("step.doubt", 0.03, "ln", (0.0, 0.08), "derived", "judgement", "doubt of what is carried"),
     _n("step.doubt_early", 0.1, "ln", (0.0, 0.15), "nsca-essentials derived", "judgement", "and so much more after one session, less by the root of their number: two agreeing sessions earn a step"),
     _n("ease.chance", 0.35, "1", (0.2, 0.35), "derived", "judgement", "under this chance of the same again, less is asked"),
     _n("ease.short", 0.5, "sd", (0.0, 2.0), "derived", "judgement", "and what is carried must fall short of a low end by more than this"),
     _n("ease.coarse", 0.15, "1", (0.05, 0.3), "derived", "judgement", "a lighter load further under the one wanted than this is passed over for fewer repetitions"),
     _n("choice.sd", 0.25, "1", (0.2, 1.0), "practice", "judgement", "how far the first load tried may lie from what suits the aim, as a share of the repetitions"),
-    _n("first.chance", 0.65, "1", (0.5, 0.9), "acsm-2009 derived", "judgement", "chance of being met that a first load is chosen for"),
+    _n("first.chance", 0.65, "1", (0.5, 0.9), "acsm-2009 derived", "judgement", "chance of reaching the repetitions that a first load is chosen for, form apart"),
     _n("misses.allowed", 3, "sessions", (2, 3), "rogerson-2024 derived", "judgement", "the same target missed so often is eased"),
     _n("misses.load_factor", 0.95, "1", (0.8, 0.95), "rogerson-2024 derived", "judgement", "load then"),
     _n("carry.share", 0.3, "1", (0.1, 0.6), "derived", "judgement", "how far one session moves what is carried, once the lifter is known"),
@@ -162,7 +165,8 @@ _ROWS: Final = (
     _n("challenge.least_sessions", 2, "sessions", (1, 6), "derived", "judgement", "chances worth this many sessions are needed for a place"),
     _n("challenge.weeks", 6, "weeks", (1, 26), "derived", "judgement", "length when unsaid, and the bounds of a said one"),
     _n("challenge.ache_days", 7, "days", (1, 28), "derived", "judgement", "an ache said so lately makes what was not done no chance"),
-    _n("challenge.live_minutes", 10, "min", (2, 30), "derived", "judgement", "a session told over at least this long was told while it happened"),
+    _n("challenge.live_share", 0.3, "1", (0.15, 0.6), "derived", "judgement", "a session told over at least this share of the time that its sets take as asked was told while it happened"),
+    _n("challenge.late_h", 4, "h", (0, 6), "derived", "judgement", "hours after midnight at which a session of the day before may still be begun"),
 )
 # fmt: on
 

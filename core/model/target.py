@@ -64,10 +64,14 @@ class Forecast:
 
 @dataclass(frozen=True, slots=True)
 class Outlook:
-    """Forecasts of sets done in order, and the probability that all are met (low end, asked reserve, clean form)."""
+    """Forecasts of sets done in order, and the probability that all are met (low end, asked reserve, clean form).
+
+    ``reached``: the same without form, for what form has no say in (how heavy a start may be).
+    """
 
     forecast: tuple[Forecast, ...]
     chance: float
+    reached: float = 1.0
 
 
 Forecaster = Callable[[tuple[TargetSet, ...]], Outlook]

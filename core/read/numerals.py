@@ -14,7 +14,8 @@ class Numerals:
     """A language's number words. ``ones`` holds 0 to 19, ``tens`` 20 to 90, ``whole`` any word that stands alone.
 
     ``short_hundreds``: a digit before a two-figure number counts hundreds. ``plurals`` are words for a pair of
-    implements of that load. ``ones_first``: ones come before tens, joined into one word by ``joint``.
+    implements of that load. ``stems``: where numbers are written as one word, ones before tens (einundzwanzig), the
+    ones as such a word has them.
     """
 
     ones: Mapping[str, int]
@@ -28,11 +29,35 @@ class Numerals:
     plurals: Mapping[str, int]
     whole: Mapping[str, float]
     short_hundreds: bool = False
+    stems: Mapping[str, int] = field(default_factory=dict)
+    words: frozenset[str] = field(init=False)
     starts: frozenset[str] = field(init=False)
 
     def __post_init__(self) -> None:
-        words = {*self.ones, *self.tens, *self.plurals, *self.whole, *self.hundred, *self.article}
-        object.__setattr__(self, "starts", frozenset(words))
+        object.__setattr__(self, "whole", {**_in_one_word(self), **self.whole})
+        words = frozenset({*self.ones, *self.tens, *self.plurals, *self.whole, *self.hundred})
+        object.__setattr__(self, "words", words)
+        object.__setattr__(self, "starts", words | self.article)
+
+
+def _in_one_word(table: Numerals) -> dict[str, float]:
+    """Numbers of several parts that are written without a space, hundreds included."""
+    if not table.stems:
+        return {}
+    pairs = {
+        f"{stem}{joint}{ten}": one + table.tens[ten]
+        for stem, one in table.stems.items()
+        for joint in table.joint
+        for ten in table.tens
+    }
+    below = {**table.ones, **table.tens, **pairs}
+    hundreds = {
+        f"{stem}{hundred}{rest}": 100 * count + below.get(rest, 0)
+        for stem, count in {"": 1, **table.stems}.items()
+        for hundred in table.hundred
+        for rest in ("", *below)
+    }
+    return {word: float(value) for word, value in {**pairs, **hundreds}.items()}
 
 
 def compose(table: Numerals, tokens: list[Token], i: int) -> tuple[float, int, bool] | None:

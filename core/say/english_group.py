@@ -63,7 +63,6 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.stranger": "To take part, begin at {link}, then press join again.",
     "group.stranger.plain": "To take part you need a coach here, or an invitation of theirs.",
     "group.coach_only": "Only the coach of this group can open or end a challenge.",
-    "group.private": "The rest is for our own chat.",
     "group.cancelled": "{title} ends here, on the coach's word.",
     "group.unnamed": "the group",
     "group.opened": "Opened in {group}.",
@@ -71,14 +70,15 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.no_group": "I am in no group of yours yet. Add me to one, then write to me there.",
     "group.which_group": 'Which group? Write it with "in": {list}',
     "group.how": (
-        'Like this: challenge "Autumn" for 6 weeks from Monday, steps and sessions, teams Red and Blue. '
-        "All but the first word may be left out."
+        'Coach: challenge "Autumn" for 6 weeks from Monday, steps and sessions, teams Red and Blue; all but the first '
+        "word may be left out. end challenge. To me alone: don't count NAME on Tuesday, count NAME on Tuesday.\n"
+        "Members: join, join as NAME, leave, pause, back, standings."
     ),
     "group.past": "That start is past. Today, tomorrow or a later day, please.",
     "group.weeks": "Between {low} and {high} weeks, please.",
     # for the coach
     "group.ask.beyond": ("{title}: {name}'s {exercise} on {day} is far above the forecast. Count it?"),
-    "group.ask.told": "{title}: {name} told the whole session of {day} in one go. Count it?",
+    "group.ask.told": "{title}: {name}'s session of {day} was not told while it happened. Count it?",
     "group.ask.some": "exercise",
     "group.ask.yes": "count it",
     "group.ask.always": "yes, always for {name}",
@@ -87,6 +87,10 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.ask.done.always": "Counted, and so are {name}'s later ones.",
     "group.ask.done.no": "Not counted.",
     "group.ask.old": "That was settled already.",
+    "group.rule.not": "{title}: {name}'s session of {day} doesn't count. \"count {name} on ...\" puts it back.",
+    "group.rule.counts": "{title}: {name}'s session of {day} counts.",
+    "group.rule.nobody": "Nobody called {name} is in a challenge of yours.",
+    "group.rule.no_day": "{title}: no session of {name} on {day} is in yet. A day is in once it is over.",
     # joining on one's own
     "group.door.in": (
         "You are in, {name}, on your own. What you report here only you see; the group sees the name you choose there, "

@@ -1,15 +1,17 @@
 """Which languages there are, and their tables put together. Rows, no logic beyond choosing."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Final
 
 from core.read.frames import FrameRow, Frames
+from core.read.glossary import Gloss, Glossary
 from core.read.lexicon import Lexicon, Rows
 from core.read.names import Names
 from core.read.numerals import Numerals
-from core.read.words import en, en_body, en_flow, en_names, en_symptoms
+from core.read.tokens import Token, lex
+from core.read.words import de, en, en_body, en_flow, en_names, en_symptoms, es
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,12 +34,19 @@ class Tables:
 
 @dataclass(frozen=True, slots=True)
 class Language:
-    """One language, indexed and ready."""
+    """One language, indexed and ready. ``glossary`` puts its phrases into the first language's words."""
 
     lexicon: Lexicon
     names: Names
     filler: frozenset[str]
     frames: Frames
+    glossary: Glossary | None = None
+
+    def tokens(self, text: str) -> list[Token]:
+        """The message as tokens of words that the tables know, as far as they can be known."""
+        tokens = lex(text)
+        put = self.glossary.put(tokens) if self.glossary is not None else None
+        return self.lexicon.spell(tokens) if put is None else put
 
 
 _ENGLISH: Final = Tables(
@@ -50,12 +59,29 @@ _ENGLISH: Final = Tables(
 )  # fmt: skip
 
 TABLES: Final[Mapping[str, Tables]] = {"en": _ENGLISH}
+GLOSSES: Final[Mapping[str, Gloss]] = {"es": es.GLOSS, "de": de.GLOSS}
 
 
 @cache
 def language(code: str) -> Language:
-    """The language of this code; English for one that is unknown."""
-    tables = TABLES.get(code[:2], _ENGLISH)
+    """The language of this code; English, which is understood beside every other, for one that is unknown."""
+    code = code[:2].casefold()
+    if code in GLOSSES:
+        first = language("en")
+        return replace(first, glossary=Glossary(GLOSSES[code], first.lexicon, _called(_ENGLISH)))
+    if code not in TABLES:
+        return language("en")
+    tables = TABLES[code]
     frames = Frames(tables.body, tables.frames, tables.spoken, tables.joined)
     lexicon = Lexicon(tables.numerals, tables.rows, tables.concepts, tables.plain | frames.words)
     return Language(lexicon, Names(tables.exercises, tables.families, tables.lacking), tables.filler, frames)
+
+
+def _called(tables: Tables) -> dict[str, str]:
+    """Each exercise by its first name, in the words that people use for it."""
+    return {
+        exercise: " ".join(
+            tables.concepts[word].split(",")[0] for word in names.split(",")[0].split() if not word.startswith("[")
+        )
+        for exercise, names in tables.exercises.items()
+    }
