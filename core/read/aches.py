@@ -5,13 +5,15 @@ from typing import Final, Literal
 from core.model.acts import AcheAct
 from core.read.dismissal import denied, theirs, year
 from core.read.stream import Stream
-from core.read.telling import MILD, WINDOW, Heard
+from core.read.telling import APOSTROPHES, MILD, WINDOW, Heard
 
 _MUSCLES: Final = frozenset({
     "quad", "glute", "hamstring", "calf", "pec", "lat", "bicep", "tricep", "abs", "forearm", "upper-back",
 })  # fmt: skip
 
 
+TOP_LEVEL: Final = 10.0
+"""The top of the scale of an ache (the reading contract)."""
 _VAGUE: Final = frozenset({
     "off", "tight", "tightness", "talking", "problem", "issue", "issues", "trouble", "pulled", "rolled",
     "funny", "crunchy",
@@ -21,7 +23,11 @@ _VAGUE: Final = frozenset({
 def aches(s: Stream, first: int, last: int) -> list[Heard]:
     out: list[Heard] = []
     pains = [i for i in range(first, last) if s.all[i].has("PAIN") and not denied(s, i, first)]
-    parts = [i for i in range(first, last) if s.all[i].has("PART", "LIMB", "HEADACHE") and i not in s.used]
+    parts = [
+        i
+        for i in range(first, last)
+        if s.all[i].has("PART", "LIMB", "HEADACHE") and i not in s.used and not _returned(s, i)
+    ]
     if not parts or any(s.all[i].has("LONGAGO", "JOKE") or year(s, i) for i in range(first, last)):
         return out
     claimed: set[str] = set()
@@ -46,6 +52,18 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
     if out:
         _hush(s, first, last)
     return out
+
+
+def _returned(s: Stream, i: int) -> bool:
+    """The elbow's back: it has come back, and is no back."""
+    owner = s.all[i - 1] if i else None
+    return (
+        s.all[i].text == "back"
+        and owner is not None
+        and "PART" in owner.k
+        and s.text[owner.end - 1] == "s"
+        and (s.text[owner.end - 2] in APOSTROPHES)
+    )
 
 
 def _hush(s: Stream, first: int, last: int) -> None:
@@ -80,7 +98,7 @@ def _where(s: Stream, p: int) -> str:
 def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float | None) -> bool:
     word = s.all[pain].text
     where = _where(s, p)
-    sore = any(s.all[i].has("SORENESS") and i != pain for i in range(first, last))
+    sore = any(s.all[i].has("SORENESS") and i not in (pain, pain - 1) for i in range(first, last))
     if any(s.all[i].has("EX") and not s.all[i].has("PART") for i in range(min(p, pain) + 1, max(p, pain))) and pain < p:
         return False
     if level is not None:
@@ -134,4 +152,14 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
         )
         if told and not s.is_(i + 1, "X", "KG", "LB") and i - p <= 12 and s.num(i + 1) is None:
             return number, [i]
-    return None, []
+    return _closing(s, p, end)
+
+
+def _closing(s: Stream, p: int, end: int) -> tuple[float | None, list[int]]:
+    """'knee a bit sore, 4': a lone number that closes the sentence, with no other count in the message."""
+    i = end - 1
+    number = s.num(i)
+    if number is None or number > TOP_LEVEL or number != int(number) or s.all[i].plural or not s.is_(i - 1, "COMMA"):
+        return None, []
+    counted = any(k != i and s.all[k].has("NUM", "LOADQ", "X", "SAME", "DUR") for k in range(len(s)))
+    return (None, []) if counted or i <= p else (number, [i])

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from core.read.atoms import Atom, LoadSaid
 from core.read.cursor import COUNTS, MOST_SETS, Cursor
-from core.read.groups import Group, Rep
+from core.read.groups import Group, Rep, leads_with_load
 from core.read.linking import linked
 from core.read.listing import counted_list, further_counts, leads_a_chain
 
@@ -194,6 +194,8 @@ def count_of_sets(c: Cursor, atom: Atom) -> None:
         before.last = atom.last
         if before.lead is None and len(before.reps) > 1 and _listed(before) == atom.value:
             before.sets = None
+        if atom.text == "twice" and c.near_all:
+            c.out.rounds = atom.value
         c.i += 1
         return
     if not direct and before is None:
@@ -206,5 +208,5 @@ def count_of_sets(c: Cursor, atom: Atom) -> None:
 
 
 def _listed(group: Group) -> int:
-    """How many counts a group lists, its plural load apart."""
-    return len(group.reps) - (group.reps[0].plural and not group.reps[-1].plural)
+    """How many counts a group lists, a load in front apart."""
+    return len(group.reps) - leads_with_load(group)

@@ -54,4 +54,8 @@ def _is_decimal(out: list[Lexeme], i: int) -> bool:
 
 
 def _weigh_in(out: list[Lexeme], i: int) -> bool:
-    return any(one.has("WEIGHIN") for one in out[max(0, i - 5) : i + 5])
+    """Whether a body weight is told near here, and no exercise done with it."""
+    near = out[max(0, i - 5) : i + 5]
+    return any(one.has("WEIGHIN") for one in near) and not any(
+        one.mention is not None for one in out[max(0, i - 5) : i]
+    )

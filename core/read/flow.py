@@ -175,7 +175,7 @@ class Flow:
         if follow in ("time", "week", "session", "month", "year", "workout", "for", "set", "block", "monday"):
             return False
         if s.all[at].k["NEXTQ"] == "bare":
-            others = [i for i in range(clause.first, clause.last) if i != at and s.all[i].has("WORD", "EX")]
+            others = [i for i in range(clause.first, clause.last) if i != at and s.all[i].has("WORD", "EX", "LONG")]
             if others:
                 return False
         self._add(Next(s.span(at, at)), at, at)
@@ -222,7 +222,7 @@ class Flow:
             if kind == "FINISH" and s.is_(at + 1, "WITH") and not s.is_(at + 2, "DAY", "TODAYALL"):
                 continue
             if s.all[at].text in _PLACES and any(
-                s.all[i].has("WORD", "KNOWN", "EX") for i in range(clause.first, clause.last)
+                s.all[i].has("WORD", "KNOWN", "EX", "ALARM", "OTHER") for i in range(clause.first, clause.last)
             ):
                 continue
             if kind == "BEGIN" and (counts or (s.all[at].text in _SOFT_BEGINS and names)):

@@ -127,10 +127,16 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return Atom("AMEND", i, i, text=s.all[i].text)
     if s.is_(i, "NOTWORD") and s.is_(i + 1, "NUM", "LOADQ") and s.all[i].text != "no":
         return Atom("NOT", i, i)
+    if s.all[i].text == "again" and i and s.all[i - 1].has(*_STATES) and not s.all[i - 1].has("FORM"):
+        return Atom("W", i, i, text="again")
     for kind, atom in _PLAIN_ATOMS:
         if s.is_(i, kind):
             return Atom(atom, i, i, text=s.all[i].text if kind == "SAME" else kind)
     return None
+
+
+_STATES: Final = ("GOODQ", "FAIRQ", "BADQ", "PAIN", "SORENESS", "NERVESIGN")
+"""'Fine again', 'sore again': how one is, and no set like the last."""
 
 
 def _turned_down(s: Stream, i: int) -> bool:
@@ -168,6 +174,7 @@ _FORMING: Final = frozenset(
         "REPN",
         "SETN",
         "PLATE",
+        "HALF",
         "PIN",
         "EMPTYBAR",
         "COLOUR",

@@ -61,6 +61,18 @@ class Group:
         return not self.reps and not self.like
 
 
+def leads_with_load(group: Group) -> bool:
+    """Whether the first number of a bare list stands out as its load: a plural, or twice what follows and more."""
+    first, *rest = group.reps
+    if first.plural and rest and not rest[-1].plural:
+        return True
+    return group.bare and bool(rest) and first.n >= LEAST_LEAD and first.n >= 2 * max(rep.n for rep in rest)
+
+
+LEAST_LEAD = 20.0
+"""A number below this does not stand out as the load of a list (common practice, no source)."""
+
+
 @dataclass(slots=True)
 class Placed:
     """A remark with where it stood: after which group (-1 before all), and whether something parted it from that."""

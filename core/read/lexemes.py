@@ -38,7 +38,36 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
     settle_commas(out)
     out = join_units(out)
     _settle_names(out)
+    _name_again(out, tongue)
     return out
+
+
+_ONES: Final = frozenset({"ones", "version", "versions", "variation", "variations"})
+
+
+def _name_again(out: list[Lexeme], tongue: Language) -> None:
+    """'seated leg curls for lying ones': a word that turns the name said before into its relative."""
+    before: Mention | None = None
+    for i, lexeme in enumerate(out):
+        before = lexeme.mention or before
+        concept = tongue.lexicon.concepts.get(lexeme.text)
+        if before is None or lexeme.mention is not None or concept is None or concept in before.words:
+            continue
+        if i + 1 < len(out) and out[i + 1].text in _ONES:
+            twin = _relative(before, concept, tongue)
+            if twin is not None:
+                lexeme.k["EX"] = twin
+                lexeme.mention = before = twin
+
+
+def _relative(mention: Mention, concept: str, tongue: Language) -> Mention | None:
+    """The one exercise whose name is this one's with the word added, or put in the place of another."""
+    names = tongue.names.by_words
+    for words in (mention.words, *(mention.words - {word} for word in sorted(mention.words))):
+        twin = names.get(words | {concept})
+        if twin is not None and len(twin.ids) == 1 and twin.ids != mention.ids:
+            return twin
+    return None
 
 
 def _settle_names(out: list[Lexeme]) -> None:
@@ -47,7 +76,11 @@ def _settle_names(out: list[Lexeme]) -> None:
         follow = out[i + 1] if i + 1 < len(out) else None
         if lexeme.mention is None:
             continue
-        if lexeme.text in _INITIALS and (
+        if lexeme.text == "bp" and _blood_pressure(out[i + 1 : i + 4]):
+            lexeme.k = {"CHAT": 0}
+            lexeme.kinds = lexeme.k.keys()
+            lexeme.mention = None
+        elif lexeme.text in _INITIALS and (
             follow is None or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR", "DASH")
         ):
             lexeme.k.pop("EX", None)
@@ -61,6 +94,17 @@ def _settle_names(out: list[Lexeme]) -> None:
         elif lexeme.mention.lacking and follow is not None and follow.mention is not None:
             del follow.k["EX"]
             follow.mention = None
+
+
+def _blood_pressure(follow: list[Lexeme]) -> bool:
+    """122/78 behind 'bp': two pressures and no bench press."""
+    if len(follow) < 3 or not (follow[0].has("NUM") and follow[1].has("SLASH") and follow[2].has("NUM")):
+        return False
+    return follow[0].value > follow[2].value >= LEAST_PRESSURE and not follow[1].has("X")
+
+
+LEAST_PRESSURE: Final = 40.0
+"""The lower pressure of a person at rest is not below this (common practice, no source)."""
 
 
 def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tuple[Lexeme, int]:

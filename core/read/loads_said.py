@@ -106,14 +106,20 @@ def plate_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     j = s.skip(i + 1, "COLON")
     if pinned and s.is_(j, "NUM") and not s.all[j].plural and not s.is_(i - 1, "ARTICLE", "NUM"):
         return Atom("L", i, j, load=LoadSaid("pin", s.all[j].value))
-    if s.is_(i, "PLATE") and not (s.is_(i - 1, "ARTICLE") and s.all[i - 1].text in ("the", "my")):
+    if s.is_(i, "HALF") and s.all[i].text == "quarter" and s.is_(s.skip(i + 1, "ON"), "PERSIDE"):
+        return Atom("L", i, s.skip(i + 1, "ON"), load=LoadSaid("pin"))
+    if (
+        s.is_(i, "PLATE")
+        and not s.is_(i - 1, "ORD")
+        and not (s.is_(i - 1, "ARTICLE") and s.all[i - 1].text in ("the", "my"))
+    ):
         return _plates(s, i, 1.0, i)
     return None
 
 
 def bar_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     del before
-    if not s.is_(i, "EMPTYBAR"):
+    if not s.is_(i, "EMPTYBAR") or (s.is_(i - 1, "ON") and s.all[i].text in ("the bar", "bar")):
         return None
     j = s.skip(i + 1, "AND", "PLUS")
     if j > i + 1 and s.is_(j, "NUM", "LOADQ") and (s.is_(j + 1, "PERSIDE") or s.all[j].plural):

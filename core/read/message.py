@@ -16,7 +16,7 @@ from core.read.flow import FLOWING, Flow
 from core.read.flowed import Flowed, one_of
 from core.read.forming import Atomiser
 from core.read.grammar import parse
-from core.read.groups import Parsed
+from core.read.groups import Parsed, leads_with_load
 from core.read.labels import label
 from core.read.lexemes import mark
 from core.read.loads import PLATES_ONLY, is_barbell
@@ -176,7 +176,7 @@ class Message:
             return
         for parsed in counting:
             for group in parsed.groups:
-                if group.sets is None and len(group.reps) == 1:
+                if group.sets is None and len(group.reps) - leads_with_load(group) == 1:
                     group.sets = rounds
 
     def _unnamed(self) -> str | None:

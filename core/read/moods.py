@@ -138,9 +138,17 @@ def _still_theirs(s: Stream, clause: Clause, counts: list[int], *, theirs: bool)
             if lexeme.text in _SELF:
                 return False
             continue
-        if is_other(s, i) and not s.is_(i - 1, "WITH", "FOR") and not s.is_(i - 2, "WITH", "FOR"):
+        if is_other(s, i) and not _only_when(s, i):
             return True
     return theirs
+
+
+_WHENS: Final = frozenset({"before", "after", "while", "until", "till", "when", "once", "since"})
+
+
+def _only_when(s: Stream, i: int) -> bool:
+    """'with my brother', 'before the kids woke up': who or when it was done with, not by."""
+    return any(s.is_(k, "WITH", "FOR") or (k >= 0 and s.all[k].text in _WHENS) for k in (i - 1, i - 2))
 
 
 _SELF: Final = frozenset({"i", "im", "ive", "we", "id", "ill"})
@@ -329,6 +337,6 @@ def _other_person(s: Stream, clause: Clause) -> int | None:
     for i in range(clause.first, clause.last):
         if s.all[i].text in _SELF:
             return None
-        if is_other(s, i):
+        if is_other(s, i) and not _only_when(s, i):
             return i
     return None

@@ -62,7 +62,7 @@ def _pieces(s: Stream) -> list[Piece]:
 def _cuts(s: Stream, i: int) -> bool:
     lexeme = s.all[i]
     if lexeme.has(*_CUTS):
-        return True
+        return i not in s.used or not lexeme.has("THEN", "AND")
     if lexeme.has("SLASH", "PLUS"):
         return _parts_names(s, i, lexeme)
     if "COLON" in lexeme.k:

@@ -10,9 +10,7 @@ from core.read.dismissal import dismissed
 from core.read.frames import Frames
 from core.read.pairs import signs
 from core.read.stream import Stream
-from core.read.telling import BODY_KINDS, Heard, Told
-
-_APOSTROPHES: Final = ("'", "’", "‘")
+from core.read.telling import APOSTROPHES, BODY_KINDS, Heard, Told
 
 
 def symptoms(s: Stream, frames: Frames) -> list[Heard]:
@@ -64,7 +62,7 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
                 stops[-1] = True
             continue
         text = f"{lexeme.value:.0f}" if lexeme.spelled and lexeme.value >= 100 else lexeme.text
-        if text.endswith("s") and s.text[lexeme.end - 2 : lexeme.end - 1] in _APOSTROPHES:
+        if text.endswith("s") and s.text[lexeme.end - 2 : lexeme.end - 1] in APOSTROPHES:
             text = text[:-1]
         named = lexeme.has("EX") and not lexeme.has("PART", "LIMB")
         *parts, last = text.split(" ")

@@ -16,6 +16,9 @@ MILD: Final = frozenset({
 })  # fmt: skip
 
 
+APOSTROPHES: Final = ("'", "’", "‘")
+
+
 class Told(NamedTuple):
     """A sign and the lexemes, first and last, that tell it; a ``?`` behind the sign where it may only be an ache.
 

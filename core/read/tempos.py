@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from core.read.lexeme import Lexeme
 from core.read.remark import Found, Remark
 from core.read.stream import Stream
 
@@ -27,6 +28,12 @@ def tempo_code(s: Stream, i: int) -> Found:
     first = i - 1 if s.is_(i - 1, "AT", "WITH") else i
     seconds = [*parts, None][:4] if len(parts) == 3 else parts
     return Remark("tempo", tuple(seconds), first, last)
+
+
+def _ahead(s: Stream, code: list[Lexeme], last: int) -> bool:
+    """'20X0 on squats 100x3': a code with a large X, ahead of the counts."""
+    large = [one for one in code if "X" in one.k and s.text[one.start : one.end] == "X"]
+    return len(large) == 1 and any(s.all[k].has("X") for k in range(last + 1, len(s)))
 
 
 def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
@@ -61,9 +68,11 @@ def _plainly_tempo(s: Stream, first: int, last: int, parts: list[float | None]) 
         return True
     if len(parts) != 4 or s.is_(first - 1, "X", "IN"):
         return False
-    if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not _only_code(s, last, parts):
-        return False
     lexemes = s.all[first : last + 1]
+    if not any("NUM" in lexeme.k for lexeme in s.all[:first]) and not (
+        _only_code(s, last, parts) or _ahead(s, lexemes, last)
+    ):
+        return False
     most = max(part or 0 for part in parts)
     if most > LONGEST_DIGIT or not all(lexeme.glued for lexeme in lexemes[1:]):
         return False

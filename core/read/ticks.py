@@ -103,6 +103,8 @@ _AGES = frozenset({"turned", "turning", "turns", "aged", "age"})
 def drop_addresses(s: Stream) -> None:
     """Platform 3, turned 40: a number that tells where or how old counts nothing."""
     for i in range(len(s) - 1):
+        if s.is_(i, "DUR") and s.is_(i + 1, "TOTAL"):
+            s.use([i, i + 1])
         counts = s.is_(i + 2, "X", "FOR", "REPS") or (s.is_(i + 2, "CM") and s.all[i].text in _ADDRESSES)
         if s.all[i].text in ("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
             s.use([i + 1, i + 2])
