@@ -21,7 +21,7 @@ def enter(case: Case, text: str, name: str, known: Person | None) -> bool:
     chat = people.chat_of(case.conn, case.channel, case.arrived.raw.chat)
     if chat is not None:
         people.chat_seen(case.conn, chat.id, case.now)
-        lead = group_words.say("group.door.in", name=who.name, title=found.noun.title)
+        lead = group_words.voice(found).say("group.door.in", name=who.name, title=found.noun.title)
         if trained:
             case.reply(lead, chat)
         else:

@@ -17,7 +17,7 @@ class Member:
     def __init__(self, case: Case, found: Open, who: Person, name: str) -> None:
         self._case, self._found, self._who, self._name = case, found, who, name
         self._today = case.now.astimezone(people.profile(case.conn, who.id).zone).date()
-        self._voice = group_words.voice(found.zone)
+        self._voice = group_words.voice(found)
 
     def does(self, said: Spoken) -> str:
         """What was said is done; gives the answer."""

@@ -30,7 +30,7 @@ CLOSE_AT: Final = time(10, 0)
 
 def announce(conn: Connection, parts: Parts, found: Open, now: datetime) -> None:
     """The opening, with what to press."""
-    voice, noun = group_words.voice(found.zone), found.noun
+    voice, noun = group_words.voice(found), found.noun
     link = parts.link(found.door) if found.door else None
     if noun.teams:
         joins = [
@@ -45,7 +45,7 @@ def announce(conn: Connection, parts: Parts, found: Open, now: datetime) -> None
 def end(conn: Connection, found: Open, now: datetime) -> None:
     """It ends before its time, on the coach's word."""
     challenges.mark(conn, found.id, state="ended", door=None)
-    _post(conn, found, group_words.voice(found.zone).say("group.cancelled", title=found.noun.title), now)
+    _post(conn, found, group_words.voice(found).say("group.cancelled", title=found.noun.title), now)
 
 
 def now_standing(conn: Connection, parts: Parts, found: Open, now: datetime) -> str:
@@ -53,7 +53,7 @@ def now_standing(conn: Connection, parts: Parts, found: Open, now: datetime) -> 
     _bring_up(conn, parts, found, now)
     week = min(found.closed + 1, found.noun.weeks)
     made = table(found.noun, contest.records(conn, found), week)
-    return says.standings(group_words.voice(found.zone), found.noun, made, closed=False)
+    return says.standings(group_words.voice(found), found.noun, made, closed=False)
 
 
 def look(conn: Connection, parts: Parts, key: int, now: datetime) -> None:
@@ -83,7 +83,7 @@ def _finish(conn: Connection, found: Open, made: Table, now: datetime) -> None:
     challenges.mark(conn, found.id, state="over", closed=found.noun.weeks, post=None, said=None, door=None)
     if not made.standings:
         return
-    text = says.final(group_words.voice(found.zone), found.noun, made)
+    text = says.final(group_words.voice(found), found.noun, made)
     recipe = Recipe("standings.png", "standings", json.dumps({"challenge": found.id}))
     outbox.queue(conn, Letter(text, kind="post", chat=found.chat, thread=found.thread, recipe=recipe), now)
 
@@ -99,7 +99,7 @@ def _bring_up(conn: Connection, parts: Parts, found: Open, now: datetime) -> Non
             asked = challenges.waiting(conn, number) if number is not None else None
             if asked is not None and (exercise or not open_):  # of sessions told in one go, one question at a time
                 own = people.get(conn, who).coach == found.coach
-                letter = group_words.ask(group_words.voice(found.zone), found, name, asked, own=own)
+                letter = group_words.ask(group_words.voice(found), found, name, asked, own=own)
                 outbox.queue(conn, letter, now)
 
 
@@ -118,7 +118,7 @@ def _close(conn: Connection, found: Open, made: Table, now: datetime) -> None:
     contest.seal(conn, found, found.noun.starts + timedelta(weeks=made.week) - timedelta(days=1))
     challenges.mark(conn, found.id, closed=made.week, post=None, said=None)
     if made.standings:
-        _post(conn, found, says.standings(group_words.voice(found.zone), found.noun, made, closed=True), now)
+        _post(conn, found, says.standings(group_words.voice(found), found.noun, made, closed=True), now)
 
 
 def _keep_posted(conn: Connection, found: Open, now: datetime) -> None:
@@ -127,7 +127,7 @@ def _keep_posted(conn: Connection, found: Open, now: datetime) -> None:
     week = found.closed + 1
     if not any(found.noun.week_of(day.on) == week for record in records for day in record.days):
         return
-    text = says.standings(group_words.voice(found.zone), found.noun, table(found.noun, records, week), closed=False)
+    text = says.standings(group_words.voice(found), found.noun, table(found.noun, records, week), closed=False)
     if text == found.said:
         return
     letter = Letter(text, kind="post", chat=found.chat, thread=found.thread)

@@ -25,7 +25,7 @@ def heard(case: Case, who: Person, chat: Chat, text: str) -> bool:
     if said is None or who.coach is not None or not who.lifts or not case.private:
         return False
     profile = people.profile(case.conn, who.id)
-    voice = group_words.voice(getattr(profile.zone, "key", "UTC"))
+    voice = group_words.own_voice(case.conn, who)
     lines = text[said.end() :].strip()
     if not lines:
         plan = plans.weekly(case.conn, who.id)

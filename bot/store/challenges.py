@@ -10,12 +10,13 @@ from typing import Any, Final
 from sqlalchemy import Connection, delete, insert, select, update
 
 from bot.store.contest_tables import challenge, contest_day, entrant, stay, verdict
-from bot.store.tables import chat, crew, member
+from bot.store.tables import chat, crew, member, person
 from bot.store.upsert import put_new
 from core.model.challenge import Challenge, Entrant, Stay, Word
 
 _CODE_BYTES: Final = 12
 _DAY: Final = timedelta(days=1)
+_OPEN: Final = select(challenge, person.c.language).join(person, person.c.id == challenge.c.coach)
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +35,8 @@ class Open:
     said: str | None
     looked: datetime | None
     door: str | None
+    language: str = "en"
+    """The coach's, in which the group is spoken to."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,19 +73,19 @@ def add(conn: Connection, chat: int, coach: int, noun: Challenge, zone: str, thr
 
 def in_chat(conn: Connection, chat: int) -> Open | None:
     """What is on in a group's chat."""
-    query = select(challenge).where(challenge.c.chat == chat, challenge.c.state == "on")
+    query = _OPEN.where(challenge.c.chat == chat, challenge.c.state == "on")
     row = conn.execute(query.order_by(challenge.c.id.desc()).limit(1)).one_or_none()
     return _open(row) if row else None
 
 
 def get(conn: Connection, key: int) -> Open:
     """The challenge with that key."""
-    return _open(conn.execute(select(challenge).where(challenge.c.id == key)).one())
+    return _open(conn.execute(_OPEN.where(challenge.c.id == key)).one())
 
 
 def by_door(conn: Connection, code: str) -> Open | None:
     """What a code lets into, while it is on."""
-    query = select(challenge).where(challenge.c.door == code, challenge.c.state == "on")
+    query = _OPEN.where(challenge.c.door == code, challenge.c.state == "on")
     row = conn.execute(query).one_or_none()
     return _open(row) if row else None
 
@@ -90,13 +93,13 @@ def by_door(conn: Connection, code: str) -> Open | None:
 def of_person(conn: Connection, who: int) -> list[Open]:
     """What a person takes part in that is on, oldest first."""
     mine = select(entrant.c.challenge).where(entrant.c.person == who)
-    query = select(challenge).where(challenge.c.id.in_(mine), challenge.c.state == "on").order_by(challenge.c.id)
+    query = _OPEN.where(challenge.c.id.in_(mine), challenge.c.state == "on").order_by(challenge.c.id)
     return [_open(row) for row in conn.execute(query)]
 
 
 def of_coach(conn: Connection, coach: int) -> list[Open]:
     """What a coach has opened that is on, oldest first."""
-    query = select(challenge).where(challenge.c.coach == coach, challenge.c.state == "on").order_by(challenge.c.id)
+    query = _OPEN.where(challenge.c.coach == coach, challenge.c.state == "on").order_by(challenge.c.id)
     return [_open(row) for row in conn.execute(query)]
 
 
@@ -250,6 +253,12 @@ def settle(conn: Connection, number: int, word: Word) -> None:
     conn.execute(update(verdict).where(verdict.c.id == number).values(word=word))
 
 
+def rule(conn: Connection, key: int, who: int, on: date, word: Word) -> None:
+    """The coach's word on a member's session of a day, asked for or not."""
+    ask(conn, key, who, on, "")
+    conn.execute(update(verdict).where(*_is(who=who, key=key, on=on, exercise="")).values(word=word))
+
+
 def words(conn: Connection, key: int) -> Mapping[tuple[int, date], dict[str, Word]]:
     """All of the coach's words, by member and day, then by exercise."""
     found: dict[tuple[int, date], dict[str, Word]] = {}
@@ -281,4 +290,5 @@ def _open(row: Any) -> Open:
         said=row.said,
         looked=row.looked,
         door=row.door,
+        language=row.language,
     )

@@ -80,6 +80,12 @@ def bring_up(conn: Connection, one: Open, folding: Folding, now: datetime) -> li
     return fresh
 
 
+def has_day(conn: Connection, key: int, who: int, on: date) -> bool:
+    """Whether a member's day is among those that are made."""
+    mine = (contest_day.c.challenge == key, contest_day.c.person == who, contest_day.c.on == on)
+    return conn.execute(select(contest_day.c.on).where(*mine)).first() is not None
+
+
 def seal(conn: Connection, one: Open, through: date) -> None:
     """What the members did up to that day stays as it is now."""
     upto = (contest_day.c.challenge == one.id, contest_day.c.on <= through)
@@ -177,6 +183,7 @@ def _told(conn: Connection, who: int, on: date, planned: Planned, folding: Foldi
         before={name: text for name in sorted(names) if (text := _before(conn, who, name, on, folding))},
         off=planned.off,
         held=_held(conn, who, on),
+        zone=people.profile(conn, who).zone,
     )
 
 

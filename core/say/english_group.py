@@ -69,6 +69,8 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.already": '{title} is still on here, until {last}. "end challenge" ends it.',
     "group.no_group": "I am in no group of yours yet. Add me to one, then write to me there.",
     "group.which_group": 'Which group? Write it with "in": {list}',
+    "group.which_end": "Which one? Write it with its name, as in end challenge NAME: {list}",
+    "group.which_of": "You take part in more than one: {list}. Say it in the group that you mean.",
     "group.how": (
         'Coach: challenge "Autumn" for 6 weeks from Monday, steps and sessions, teams Red and Blue; all but the first '
         "word may be left out. end challenge. To me alone: don't count NAME on Tuesday, count NAME on Tuesday.\n"

@@ -63,6 +63,8 @@ GERMAN_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.already": '{title} läuft hier noch, bis {last}. "end challenge" beendet sie.',
     "group.no_group": "Ich bin noch in keiner deiner Gruppen. Füg mich einer hinzu und schreib mir dort.",
     "group.which_group": 'Welche Gruppe? Schreib sie mit "in": {list}',
+    "group.which_end": "Welche? Schreib sie mit ihrem Namen, wie in end challenge NAME: {list}",
+    "group.which_of": "Du machst bei mehreren mit: {list}. Sag es in der Gruppe, die du meinst.",
     "group.how": 'Coach: challenge "Autumn" for 6 weeks from Monday, steps and sessions, teams Red and Blue; alles außer dem ersten Wort kann fehlen. end challenge. Nur an mich: don\'t count NAME on Tuesday, count NAME on Tuesday.\nMitglieder: join, join as NAME, leave, pause, back, standings.',
     "group.past": "Dieser Beginn ist vorbei. Heute, morgen oder später, bitte.",
     "group.weeks": "Zwischen {low} und {high} Wochen, bitte.",

@@ -63,6 +63,8 @@ SPANISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.already": '{title} sigue en marcha aquí, hasta el {last}. "end challenge" lo termina.',
     "group.no_group": "Todavía no estoy en ningún grupo tuyo. Añádeme a uno y escríbeme allí.",
     "group.which_group": '¿Qué grupo? Escríbelo con "in": {list}',
+    "group.which_end": "¿Cuál? Escríbelo con su nombre, como en end challenge NAME: {list}",
+    "group.which_of": "Participas en más de uno: {list}. Dilo en el grupo al que te refieres.",
     "group.how": 'Entrenador: challenge "Autumn" for 6 weeks from Monday, steps and sessions, teams Red and Blue; todo menos la primera palabra se puede dejar fuera. end challenge. Solo a mí: don\'t count NAME on Tuesday, count NAME on Tuesday.\nMiembros: join, join as NAME, leave, pause, back, standings.',
     "group.past": "Ese comienzo ya pasó. Hoy, mañana o más tarde, por favor.",
     "group.weeks": "Entre {low} y {high} semanas, por favor.",

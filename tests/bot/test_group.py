@@ -1,5 +1,6 @@
 """A group's challenge through the whole pass: opened, joined, posted, closed, held for the coach, moved and left."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -10,8 +11,8 @@ from bot.store import challenges, coaching, contest, erase, people
 from bot.store.contest_tables import challenge, contest_day, verdict
 from bot.store.tables import inbox, outbox
 from core.model.plan import Plan
-from tests.bot.group_world import FRIDAY, MEMBERS, ROW, SQUAT, World, world
-from tests.bot.shell import CHANNEL, GROUP, INES, OTHER
+from tests.bot.group_world import FRIDAY, MEMBERS, ROW, SQUAT, EveryText, World, world
+from tests.bot.shell import CHANNEL, GROUP, INES, OTHER, HandClock, shell
 
 RUTH, TOMAS, PIET, MIRA = (MEMBERS[name] for name in ("Ruth", "Tomas", "Piet", "Mira"))
 
@@ -239,7 +240,7 @@ async def test_a_session_told_in_one_go_waits_for_the_coach(tmp_path: Path) -> N
         before = len(here.room.wire.texts(INES))
         await here.look()
         asked = here.room.wire.texts(INES)[before:]
-        assert asked == ["Six: R-h told the whole session of Monday 2 March in one go. Count it?"]
+        assert asked == ["Six: R-h's session of Monday 2 March was not told while it happened. Count it?"]
         assert (await lines(here))[0] == "1. R-h: 0 points, 0 of 2 sessions"
         assert await here.room.say(INES, "yes, always for R-h") == ["Counted, and so are R-h's later ones."]
         assert (await lines(here))[0] == "1. R-h: 100 points, 2 of 2 sessions"
@@ -272,6 +273,130 @@ async def test_a_report_beyond_belief_waits_for_the_coach(tmp_path: Path) -> Non
         assert (await lines(here))[0] != points
         await here.press(INES, f"c:no:{waiting[0].id}", chat=INES, private=True)
         assert here.room.wire.texts(INES)[-1] == "That was settled already."
+
+
+async def test_the_coach_takes_a_session_out_that_nobody_asked_about_and_puts_it_back(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        for day in (0, 3):
+            here.to(day, 18)
+            await here.train(RUTH)
+        here.to(3, 20)
+        none = "Six: no session of R-h on Thursday 5 March is in yet. A day is in once it is over."
+        assert await here.room.say(INES, "don't count R-h on Thursday") == [none]
+        here.to(7, 11)
+        await here.look()
+        assert (await lines(here))[0] == "1. R-h: 100 points, 2 of 2 sessions"
+        (out,) = await here.room.say(INES, "don't count R-h's session of Thursday")
+        assert out.startswith("Six: R-h's session of Thursday 5 March doesn't count.")
+        assert (await lines(here))[0] == "1. R-h: 50 points, 1 of 2 sessions"  # also after its week's close
+        assert await here.room.say(INES, "count Ruth on Thursday") == ["Six: R-h's session of Thursday 5 March counts."]
+        assert (await lines(here))[0] == "1. R-h: 100 points, 2 of 2 sessions"
+        nobody = "Nobody called Gustav is in a challenge of yours."
+        assert await here.room.say(INES, "don't count Gustav on Thursday") == [nobody]
+        before = await lines(here)
+        await here.room.say(RUTH, "don't count R-h on Thursday")
+        await here.in_group(RUTH, "don't count R-h on Thursday")
+        assert await lines(here) == before  # it is the coach's word, nobody else's
+
+
+async def test_a_good_part_of_the_time_that_the_sets_take_is_enough(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth", "Tomas") as here:
+        here.to(0, 18)
+        await here.train(RUTH, minutes=2)  # of the time that four sets take, 0.3 are 94 s
+        here.to(3, 18)
+        await here.train(TOMAS, minutes=1)
+        here.to(4, 11)
+        await here.look()
+        waiting = [row.word for row in await here.room.rows(verdict)]
+        assert waiting == ["waits"]
+        assert any("T-s's session of Thursday" in text for text in here.room.wire.texts(INES))
+
+
+async def test_how_to_say_it_and_the_coachs_language(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        assert (await here.room.say(INES, "challenge?"))[0].startswith('Coach: challenge "Autumn" for 6 weeks')
+        assert "Members: join, join as NAME" in (await here.in_group(RUTH, "challenge help"))[0]
+        coach = await here.room.store.read(lambda conn: people.by_name(conn, "Ines")[0].id)
+        profile = replace(await here.room.store.read(lambda conn: people.profile(conn, coach)), language="de")
+        await here.room.store.write(lambda conn: people.set_profile(conn, coach, profile))
+        assert (await here.in_group(TOMAS, "join as Kran"))[0].startswith("Kran ist dabei.")
+        here.to(0, 18)
+        await here.train(RUTH, minutes=0)
+        here.to(1, 11)
+        assert "Woche 1 von 3" in (await here.look())[0]
+        assert await here.room.say(INES, "zählt") == ["Gezählt."]
+
+
+async def test_teams_by_press_and_by_words(tmp_path: Path) -> None:
+    async with world(tmp_path) as here:
+        await here.in_group(INES, "end challenge")
+        (opening,) = await here.in_group(INES, 'challenge "Two" for 2 weeks from Monday, teams Red and Blue')
+        assert "Teams: Red, Blue" in opening
+        assert here.room.wire.sent[-1].buttons == (("join Red", "c:join:2:0"), ("join Blue", "c:join:2:1"))
+        assert await here.in_group(RUTH, "join") == ["Which team? Red, Blue"]
+        await here.press(RUTH, "c:join:2:1", name="R")
+        await here.in_group(TOMAS, "join Red as T")
+        await here.in_group(PIET, "join as P in team Blue")
+        for day in (0, 3):
+            here.to(day, 18)
+            await here.train(RUTH)
+            if day == 0:
+                await here.train(TOMAS)
+                await here.train(PIET)
+        here.to(4, 11)
+        assert "Teams: Blue 75 points, Red 50 points." in (await here.look())[0].split("\n")
+
+
+async def test_who_comes_late_has_chances_from_the_next_day_on(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        here.to(0, 18)
+        await here.train(RUTH)
+        await here.train(TOMAS)
+        here.to(0, 21)
+        assert await here.in_group(TOMAS, "join as Late") == ["Late is in. Counting starts tomorrow."]
+        for day in (3, 7, 10):
+            here.to(day, 18)
+            await here.train(TOMAS)
+        here.to(11, 11)
+        await here.look()
+        assert next(line for line in await lines(here) if "Late" in line) == "1. Late: 100 points, 3 of 3 sessions"
+
+
+async def test_after_a_restart_the_standings_are_the_same(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth", "Tomas") as here:
+        for day in (0, 3, 7):
+            here.to(day, 18)
+            await here.train(RUTH)
+            here.to(day + 1, 11)
+            await here.look()
+        before = await lines(here)
+        at = here.room.clock.at
+    async with shell(tmp_path, clock=HandClock(at)) as room:
+        room.core.script = EveryText()
+        room.number = 1000
+        again = World(room)
+        assert await lines(again) == before
+        assert await again.look() == []  # nothing is posted twice
+        again.to(10, 18)
+        await again.train(RUTH)
+        again.to(11, 11)
+        assert (await again.look())[0].split("\n")[1] == "1. R-h: 100 points, 4 of 4 sessions"
+
+
+async def test_an_edit_before_the_close_counts_and_one_after_it_does_not(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        for day in (0, 3):
+            here.to(day, 18)
+            await here.room.say(RUTH, f"{SQUAT} 6 6", message_id=100 + day)
+            here.room.clock.move(minutes=20)
+            await here.room.say(RUTH, f"{ROW} 6 6")
+            if day == 0:
+                await here.room.say(RUTH, f"{SQUAT} 6", message_id=100, edit=True)
+        here.to(7, 11)
+        await here.look()
+        assert (await lines(here))[0] == "1. R-h: 88 points, 2 of 2 sessions"
+        await here.room.say(RUTH, f"{SQUAT} 6", message_id=103, edit=True)
+        assert (await lines(here))[0] == "1. R-h: 88 points, 2 of 2 sessions"
 
 
 async def test_moved_off_aching_and_pausing(tmp_path: Path) -> None:
@@ -395,6 +520,26 @@ async def test_one_member_in_two_groups_of_one_coach(tmp_path: Path) -> None:
         assert here.posts()[-1].split("\n")[1] == "1. R-h: 100 points, 2 of 2 sessions"
         river = here.room.wire.texts(-77)[-1].split("\n")
         assert river[:2] == ["River, week 1 of 2.", "1. Heron: 100 points, 2 of 2 sessions"]
+        several = "You take part in more than one: Six, River. Say it in the group that you mean."
+        assert await here.room.say(RUTH, "leave") == [several]
+        await here.room.say(RUTH, "leave", **other)
+        assert (await lines(here))[0] == "1. R-h: 100 points, 2 of 2 sessions"
+        (which,) = await here.room.say(INES, "end challenge")
+        assert which == "Which one? Write it with its name, as in end challenge NAME: Six, River"
+        assert await here.room.say(INES, "end challenge in river") == ["River ends here, on the coach's word."]
+        assert await here.room.say(INES, "end challenge") == ["Six ends here, on the coach's word."]
+
+
+async def test_added_to_a_group_it_is_silent_until_it_is_spoken_to(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        await here.room.hear(here.room.raw(kind="back", chat=-88))
+        assert here.room.wire.texts(-88) == []
+        new = {"chat": -88, "private": False, "title": "Mill"}
+        assert await here.room.say(RUTH, "challenge", **new) == [
+            "Only the coach of this group can open or end a challenge."
+        ]
+        (opening,) = await here.room.say(INES, "challenge", **new)
+        assert opening.startswith("Challenge: 6 weeks")
 
 
 async def test_what_is_looked_at_twice_at_once_is_posted_once(tmp_path: Path) -> None:

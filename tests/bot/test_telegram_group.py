@@ -14,7 +14,8 @@ from bot.store import people, plans
 from bot.store.outbox import Reach
 from bot.store.tables import inbox
 from tests.bot.api_stub import BotApi
-from tests.bot.api_updates import TOKEN, USERNAME, Update, chat_of, membership, press, text
+from tests.bot.api_updates import TOKEN, USERNAME, Update, chat_of, membership, press, text, us
+from tests.bot.api_updates import user as someone
 from tests.bot.group_world import FRIDAY, MEMBERS, PLAN, EveryText, World
 from tests.bot.shell import INES, HandClock, Shell, shell
 
@@ -184,3 +185,15 @@ async def test_removed_and_added_again(tmp_path: Path) -> None:
         it.here.to(1, 12)
         await it.looks()
         assert it.api.texts(GROUP)[-1].startswith("Challenge, week 1 of 3.")
+
+
+async def test_an_answer_to_a_post_of_ours_is_to_us_and_an_answer_to_a_member_is_not(tmp_path: Path) -> None:
+    async with wired(tmp_path) as it:
+        await it.says(INES, "/challenge 3 weeks from Monday")
+        ours = {"message_id": 1, "date": 0, "chat": chat_of(GROUP), "from": us(), "text": "the opening"}
+        await it.says(RUTH, "join as Heron", reply_to_message=ours)
+        assert it.api.texts(GROUP)[-1] == "Heron is in. Counting starts on Monday 2 March."
+        before = len(it.api.sent)
+        theirs = {**ours, "from": someone(INES)}
+        await it.says(RUTH, "leave", reply_to_message=theirs)
+        assert len(it.api.sent) == before

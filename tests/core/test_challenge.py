@@ -1,7 +1,7 @@
 """The challenge's scoring: each row by an example of its own, the bounds, the standings, and what is understood."""
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 
 import pytest
 
@@ -10,6 +10,8 @@ from core.challenge.ledger import chances_of
 from core.challenge.scoring import BOUNDS, EXERCISE, SESSION
 from core.challenge.spoken import joining_of, opening_of, spoken
 from core.challenge.standings import points_of, table
+from core.challenge.striking import Struck, struck
+from core.challenge.telling import Telling, told_live
 from core.decide.judge import as_asked
 from core.evidence.numbers import NUMBERS
 from core.model.acts import SetAct
@@ -67,6 +69,7 @@ def test_each_row_for_exercises(rule: str, one: Attempt, share: float | None) ->
 
 SESSION_ROWS: list[tuple[str, DayDone, float | None]] = [
     ("session.held", day(held=True), None),
+    ("session.stop", day(0, attempt("none", "stop"), attempt("part", "stop", "push-up")), None),
     ("session.waits", day(word="waits"), 0.0),
     ("session.refused", day(word="no"), 0.0),
     ("session.kept", day(), 1.0),
@@ -282,7 +285,8 @@ def test_opening_trouble_and_group() -> None:
 
 @pytest.mark.parametrize(
     ("text", "kind"),
-    [("end challenge", "end"), ("join as Mo", "join"), ("count me in", "join"), ("leave", "leave"), ("pause", "pause"),
+    [("challenge?", "how"), ("challenge help", "how"),
+     ("end challenge", "end"), ("join as Mo", "join"), ("count me in", "join"), ("leave", "leave"), ("pause", "pause"),
      ("I'm back", "back"), ("standings", "standings"), ("back squat 100 x 5", None), ("pause 2 s at the bottom", None),
      ("points of contact", None), ("goblet squat 24 x 10", None)],
 )  # fmt: skip
@@ -305,6 +309,53 @@ def test_joining_names_and_teams() -> None:
         "Blue",
         "Red",
     ]
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("don't count Mo on Tuesday", Struck("Mo", date(2026, 11, 24), counts=False)),
+        ("Don’t count Mo B's session of last Monday.", Struck("Mo B", date(2026, 11, 23), counts=False)),
+        ("do not count Mo on Thursday", Struck("Mo", date(2026, 11, 19), counts=False)),
+        ("count Mo on Wednesday", Struck("Mo", TODAY, counts=True)),
+        ("count Mo of yesterday", Struck("Mo", date(2026, 11, 24), counts=True)),
+        ("don't count Jonas on 3 November", Struck("Jonas", date(2026, 11, 3), counts=False)),
+        ("don't count Mo on 3 December", Struck("Mo", date(2025, 12, 3), counts=False)),
+        ("don't count Mo on 2026-11-20", Struck("Mo", date(2026, 11, 20), counts=False)),
+        ("don't count it", None),
+        ("count me in", None),
+        ("count Mo on the machine", None),
+    ],
+)
+def test_the_coach_takes_a_session_out_or_puts_it_back(text: str, expected: Struck | None) -> None:
+    assert struck(text, TODAY) == expected
+
+
+STARTED = datetime(2026, 3, 2, 18, 0)  # noqa: DTZ001  # a wall clock time in the lifter's zone
+
+
+def telling(*told: tuple[float, float], starts: datetime = STARTED) -> list[Telling]:
+    """Messages by minutes after the start, and how many seconds what they tell takes as asked."""
+    return [Telling(starts + timedelta(minutes=after), takes) for after, takes in told]
+
+
+@pytest.mark.parametrize(
+    ("told", "live"),
+    [
+        (telling((0, 540), (5.5, 540)), True),  # two exercises of nine minutes: 0.3 of 18 minutes are 5.4
+        (telling((0, 540), (5.3, 540)), False),
+        (telling((0, 0), (30, 1080)), True),  # "starting", and all of it at the end
+        (telling((0, 1080), (30, 0)), False),  # all of it at once, and a word later
+        (telling((0, 1080)), False),
+        (telling((0, 0), (30, 0)), False),  # no set at all
+        (telling((0, 90), (2, 90), (4, 90)), True),  # a short session needs no longer than it is
+        (telling((0, 540), (30, 540), starts=STARTED + timedelta(hours=9)), True),  # begun at three in the night
+        (telling((0, 540), (30, 540), starts=STARTED + timedelta(hours=15)), False),  # told the morning after
+    ],
+)
+def test_told_live_is_told_over_a_good_part_of_the_time_it_takes(told: list[Telling], live: bool) -> None:
+    assert told_live(told, STARTED.date()) is live
+    assert told_live(reversed(told), STARTED.date()) is live
 
 
 def test_the_coachs_word_settles_what_waits() -> None:

@@ -1,13 +1,13 @@
 """A member's day made ready for scoring: what counts as told live, swaps, aches, reports held against the forecast."""
 
 from dataclasses import replace
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta, timezone
 
 import pytest
 
 from core.advising import absorb, begin, dump
-from core.contest import Told, day_of, told_live, with_words
-from core.model.acts import Act, Begin, Finish, SetAct, Swap
+from core.contest import Told, day_of, tellings, with_words
+from core.model.acts import Act, Begin, Next, SetAct, Swap
 from core.model.book import Kept
 from core.model.lifter import Ache, Lifter
 from core.model.plan import Planned, TrainingDay
@@ -37,19 +37,30 @@ def told(*acts: Act, every: float = 6.0, **more: object) -> Told:
     return replace(whole, **more)  # type: ignore[arg-type]
 
 
-@pytest.mark.parametrize(
-    ("acts", "every", "live"),
-    [
-        (done(6, 6), 6.0, False),
-        (done(6, 6, 6), 6.0, True),
-        ((Begin(), *done(6, 6)), 6.0, True),
-        ((*done(6, 6), Finish()), 6.0, True),
-        (done(*[6] * 9), 0.0, False),
-        ((), 6.0, False),
-    ],
-)
-def test_told_live_is_told_over_some_minutes(acts: tuple[Act, ...], every: float, live: bool) -> None:
-    assert told_live(kept(*acts, every=every)) is live
+def test_messages_of_a_day_and_the_time_that_their_sets_take() -> None:
+    hold = SetAct("plank", None, hold_s=40.0)
+    slow = done(5, tempo=(3.0, 1.0, 1.0, 0.0))[0]
+    day = told(*done(6, 6), slow, hold, Next(), targets={SQUAT: rested(TARGET, 150.0)})
+    day = replace(
+        day, zone=timezone(timedelta(hours=1)), acts=(*day.acts[:2], replace(day.acts[2], message=1), *day.acts[3:])
+    )
+    assert [(one.at.hour, one.at.minute, one.takes_s) for one in tellings(day)] == [
+        (19, 0, 0.0),
+        (19, 6, 2 * (6 * 3.0 + 150.0)),
+        (19, 18, 5 * 5.0 + 150.0),
+        (19, 24, 40.0 + 60.0),  # nothing asked: the shortest usual rest
+    ]
+
+
+def rested(target: Target, rest_s: float) -> Target:
+    return replace(target, sets=tuple(replace(one, rest_s=rest_s) for one in target.sets))
+
+
+@pytest.mark.parametrize(("every", "later", "word"), [(6.0, 0, "unneeded"), (0.0, 0, "waits"), (6.0, 1, "waits")])
+def test_what_was_not_told_while_it_happened_waits(every: float, later: int, word: str) -> None:
+    day = told(*done(6, 6), every=every)
+    moved = tuple(replace(one, at=one.at + timedelta(days=later)) for one in day.acts)
+    assert day_of(replace(day, acts=moved)).word == word
 
 
 def test_what_became_of_the_days_exercises() -> None:
@@ -98,7 +109,9 @@ def test_the_coachs_words_go_to_what_waits_and_to_nothing_else() -> None:
     assert with_words(at_once, {"": "yes"}, trusted=False).word == "yes"
     assert with_words(at_once, {}, trusted=True).word == "unneeded"
     live = day_of(told(*done(7, 6)))
-    assert with_words(live, {"": "no", SQUAT: "no"}, trusted=False) == live
+    assert with_words(live, {"": "yes", SQUAT: "no"}, trusted=False) == live
+    struck = with_words(live, {"": "no"}, trusted=True)  # unasked, and of one whose word is taken
+    assert (struck.word, struck.attempts) == ("no", live.attempts)
 
 
 def test_a_day_called_off_on_which_there_was_training_was_not_off() -> None:
