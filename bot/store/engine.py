@@ -3,31 +3,26 @@
 Data access is written once as plain functions of a connection; ``Store`` runs them, each in one transaction.
 """
 
-import asyncio
 import os
+import sqlite3
 from collections.abc import Callable
 from contextlib import nullcontext
 from pathlib import Path
-from typing import Any, Final, Self, TypeVar
+from typing import Final, Self, TypeVar
 
 from filelock import FileLock, Timeout
-from sqlalchemy import URL, Connection, Engine, event, make_url
+from sqlalchemy import Connection, make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError
-from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
 
 from bot.ports import StoreBusy, StoreError
-from bot.store import migrate, scrub
+from bot.store import migrate
+from bot.store.grouped import Grouped
+from bot.store.readers import Readers
+from bot.store.sqlite_line import Line
 
 T = TypeVar("T")
 
 DRIVER: Final = "sqlite+aiosqlite"
-_PRAGMAS: Final = (
-    "PRAGMA journal_mode=WAL",
-    "PRAGMA synchronous=FULL",  # what was confirmed to a channel must survive a power cut
-    "PRAGMA busy_timeout=5000",
-    "PRAGMA foreign_keys=ON",
-    "PRAGMA secure_delete=ON",  # what is purged leaves no copy in freed pages
-)
 _OWNER_ONLY: Final = 0o600
 
 
@@ -47,13 +42,10 @@ def file_of(url: str) -> Path:
 class Store:
     """A store that is open. ``write`` and ``read`` run one function in one transaction and give back its value."""
 
-    def __init__(self, engine: AsyncEngine, lock: FileLock | None) -> None:
-        self._engine = engine
+    def __init__(self, writer: Grouped, readers: Readers, lock: FileLock | None) -> None:
+        self._writer = writer
+        self._readers = readers
         self._lock = lock
-        # SQLite has one writer at a time: waiting here is fair and free, waiting in the database is neither.
-        self._gate = asyncio.Lock()
-        self._running: set[asyncio.Task[Any]] = set()
-        self._stale = False
 
     @classmethod
     async def open(cls, url: str, *, hold: bool = True, create: bool = True) -> Self:
@@ -68,12 +60,12 @@ class Store:
         lock = _take(file, must=hold)
         try:
             _make_private(file)
-            store = cls(_engine(make_url(url)), lock)
+            store = cls(Grouped(await Line.open(file, "BEGIN IMMEDIATE")), Readers(file), lock)
             await store._prepare(migrating=lock is not None)
         except StoreError:
             _release(lock)
             raise
-        except (OSError, DBAPIError) as problem:
+        except (OSError, DBAPIError, sqlite3.Error) as problem:
             _release(lock)
             raise StoreError(f"the store at {file} cannot be opened ({_short(problem)}): check its folder") from None
         if not hold:
@@ -84,77 +76,34 @@ class Store:
         try:
             await (self.write(migrate.upgrade) if migrating else self.read(migrate.insist))
         except BaseException:
-            await self._engine.dispose()
+            await self._let_go()
             raise
 
     async def write(self, act: Callable[[Connection], T]) -> T:
         """Run ``act`` in one transaction that may write: all of it is committed, or nothing of it.
 
-        A transaction once begun is carried through, also when its caller is told to stop.
+        A transaction once asked for is carried through, also when its caller is told to stop.
         """
-        task = asyncio.ensure_future(self._write(act))
-        self._running.add(task)
-        task.add_done_callback(self._running.discard)
-        return await asyncio.shield(task)
-
-    async def _write(self, act: Callable[[Connection], T]) -> T:
-        async with self._gate:
-            async with self._engine.begin() as conn:
-                found = await conn.run_sync(act)
-                self._stale = await conn.run_sync(scrub.taken) or self._stale
-            if self._stale:
-                self._stale = not await self._let_go_of_the_log()
-            return found
-
-    async def _let_go_of_the_log(self) -> bool:
-        """Empty SQLite's log, which still holds what was erased. False: somebody reads; the next write tries again."""
-        async with self._engine.connect() as conn:
-            await conn.execution_options(rungbook_bare=True)
-            answer = await conn.exec_driver_sql("PRAGMA wal_checkpoint(TRUNCATE)")
-            busy = answer.scalar_one()
-        return not busy
+        return await self._writer.write(act)
 
     async def read(self, look: Callable[[Connection], T]) -> T:
         """Run ``look`` on one consistent view; it never waits for a writer."""
-        async with self._engine.connect() as conn:
-            await conn.execution_options(rungbook_reading=True)
-            return await conn.run_sync(look)
+        return await self._readers.read(look)
 
     async def close(self) -> None:
         """Let the last transactions end, then let go of the file."""
-        await asyncio.gather(*self._running, return_exceptions=True)
-        await self._engine.dispose()
+        await self._let_go()
         _release(self._lock)
+
+    async def _let_go(self) -> None:
+        await self._readers.close()
+        await self._writer.close()
 
     async def __aenter__(self) -> Self:
         return self
 
     async def __aexit__(self, *_: object) -> None:
         await self.close()
-
-
-def _engine(url: URL) -> AsyncEngine:
-    engine = create_async_engine(url)
-    _tune(engine.sync_engine)
-    return engine
-
-
-def _tune(engine: Engine) -> None:
-    """SQLite's driver starts transactions late and deferred by itself; take that over (SQLAlchemy's own recipe)."""
-
-    @event.listens_for(engine, "connect")
-    def _connected(dbapi: Any, _record: object) -> None:
-        dbapi.isolation_level = None
-        cursor = dbapi.cursor()
-        for pragma in _PRAGMAS:
-            cursor.execute(pragma)
-        cursor.close()
-
-    @event.listens_for(engine, "begin")
-    def _begun(conn: Connection) -> None:
-        wanted = conn.get_execution_options()
-        if not wanted.get("rungbook_bare", False):  # the log can only be emptied outside of a transaction
-            conn.exec_driver_sql("BEGIN" if wanted.get("rungbook_reading", False) else "BEGIN IMMEDIATE")
 
 
 def _take(file: Path, *, must: bool) -> FileLock | None:
@@ -180,5 +129,7 @@ def _make_private(file: Path) -> None:
         file.chmod(_OWNER_ONLY)
 
 
-def _short(problem: OSError | DBAPIError) -> str:
-    return str(problem.orig if isinstance(problem, DBAPIError) else problem.strerror)
+def _short(problem: OSError | DBAPIError | sqlite3.Error) -> str:
+    if isinstance(problem, OSError):
+        return str(problem.strerror)
+    return str(problem.orig if isinstance(problem, DBAPIError) else problem)
