@@ -30,7 +30,7 @@ MANNERS = {
 
 LIARS = (
     ("reports inflated by 20 %", "inflates", "honest"),
-    ("sessions invented, told in one go", "invents", "misses"),
+    ("sessions invented, told in one message", "invents", "misses"),
 )
 """What the liar does, and what the twin does with the same luck: the same, or only what was true of it."""
 
@@ -44,6 +44,8 @@ class Line:
     diligence: float
     held: int
     results: Counter[str] = field(default_factory=Counter)
+    sessions: int = 0
+    late: int = 0
     otherwise: float = 0.0
     """Points of the same season told otherwise: every session twice (honest), or set by set in real time (invents)."""
 
@@ -70,7 +72,7 @@ def line(number: int, group: Group, manner: str) -> Line:
     lived = season(member, number, MANNERS[manner])
     points = _exact(said_yes(lived) if manner in TRUE else lived)
     other = _exact(said_yes(paced(lived) if manner == "invents" else told_twice(lived)))
-    return Line(points, nature, member.diligence, lived.held, Counter(lived.results), other)
+    return Line(points, nature, member.diligence, lived.held, Counter(lived.results), lived.sessions, lived.late, other)
 
 
 def _exact(lived: Lived) -> float:
@@ -128,7 +130,11 @@ def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
     out.append(row("every session told twice: no gain over the honest twin", again, "0.95 or more", again >= 0.95))
     patient = [replace(one, points=one.otherwise) for one in liars]
     out.append(row("sessions invented set by set in real time: mean points beyond the twin's", gain(patient, fewer)))
-    out.append(row("honest members of whom any report waited", float(np.mean([one.held > 0 for one in even]))))
+    waited = sum(one.late for one in even) / sum(one.sessions for one in even)
+    out.append(row("honest sessions told in more than one message that were not taken as live", waited))
+    out.append(
+        row("honest members of whom any report waited as beyond belief", float(np.mean([one.held > 0 for one in even])))
+    )
     total: Counter[str] = sum((one.results for one in even), Counter())
     became = ", ".join(f"{name} {count / total.total():.0%}" for name, count in total.most_common())
     out.append(f"\nWhat became of targets at equal diligence: {became}")
@@ -136,15 +142,24 @@ def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
     return out
 
 
+NATURE = ("strength", "body weight", "kit size", "experience")
+SEXES = (("women", 1.0), ("men", 0.0))
+
+
 def _fairness(groups: list[list[Line]]) -> list[str]:
-    """Points against nature: the mean over groups, each of its own people; 400 are off by 0.05 by chance."""
-    out = []
-    for name in groups[0][0].nature:
-        found = [correlation([one.points for one in even], [one.nature[name] for one in even]) for even in groups]
-        mean, each = float(np.mean(found)), ", ".join(f"{one:.2f}" for one in found)
-        told = f"equal diligence: points with {name} (mean of {len(groups)} groups: {each})"
-        out.append(row(told, mean, "within 0.10 of 0", abs(mean) <= 0.1))
+    """Points against nature: the mean over groups of different people, and each; 400 are off by 0.05 by chance."""
+    out = [_with(name, groups, "all") for name in (*NATURE, "sex")]
+    for sex, is_ in SEXES:
+        own = [[one for one in even if one.nature["sex"] == is_] for even in groups]
+        out += [_with(name, own, f"{sex} alone") for name in NATURE]
     return out
+
+
+def _with(name: str, groups: list[list[Line]], whose: str) -> str:
+    found = [correlation([one.points for one in even], [one.nature[name] for one in even]) for even in groups]
+    mean, each = float(np.mean(found)), ", ".join(f"{one:.2f}" for one in found)
+    told = f"equal diligence, {whose}: points with {name} (groups: {each})"
+    return row(told, mean, "within 0.10 of 0", abs(mean) <= 0.1)
 
 
 def main() -> None:

@@ -20,12 +20,16 @@ from core.model.target import Session, Target, TargetSet
 from tests.sim.life import FRESH_MIN, rest_minutes, told
 from tests.sim.people import Person
 from tests.sim.season_people import Member
+from tests.sim.season_telling import Done, Pace, is_live, messages
 from tests.sim.truth import do_set, gain, new_day
 
 STARTS: Final = date(2026, 3, 2)
 CHALLENGE: Final = Challenge("Six weeks", STARTS, 6)
 BEFORE_WEEKS: Final = 2
 DAYS_OF_WEEK: Final = (0, 3)
+
+ONCE: Final = Pace("once", 1.0)
+REAL: Final = Pace("sets", 1.0)
 
 Tell = Callable[[SetAct], SetAct]
 """How a set is told: as it was, or better."""
@@ -35,7 +39,7 @@ Tell = Callable[[SetAct], SetAct]
 class Manner:
     """How a member reports.
 
-    ``invents``: the share of sessions told in one go but not done; ``skips``: the same share not done and not told.
+    ``invents``: the share of sessions told in one message but not done. ``skips``: the same share not done, not told.
     """
 
     tell: Tell = lambda act: act
@@ -50,6 +54,10 @@ class Lived:
     record: Record
     held: int = 0
     results: list[str] = field(default_factory=list)
+    sessions: int = 0
+    late: int = 0
+    """Of the sessions done and told in more than one message, those not taken as told live. The coach says yes."""
+    invented: dict[date, tuple[Done, ...]] = field(default_factory=dict)
 
 
 def season(member: Member, number: int, manner: Manner) -> Lived:
@@ -80,6 +88,7 @@ def _day(
     invented = lies < manner.invents
     trains = keeps and not invented and not lies < manner.skips
     attempts = []
+    session: list[Done] = []
     for place, person in enumerate(people):
         own = np.random.default_rng([member.seed, on.toordinal(), place])
         advice = advising.advise_from(known[place], person.lifter, person.exercise, person.aim, on)
@@ -89,12 +98,17 @@ def _day(
             sets = tuple(_as_planned(person, one) for one in target.sets)
         elif trains:
             sets = tuple(manner.tell(act) for act in _sets(member, person, target, own))
+        session.append(Done(target, sets))
         attempts.append(_attempt(person, target, sets, known[place], on, lived))
         if sets:
             known[place] = advising.absorb(known[place], person.lifter, person.aim, Session(on, sets, target))
-    word: Word = "waits" if invented else "unneeded"
-    lived.held += word == "waits"
-    return DayDone(on, tuple(attempts), word=word)
+    live = is_live(session, ONCE if invented else member.pace, on)
+    if invented:
+        lived.invented[on] = tuple(session)
+    elif messages(session, member.pace) > 1:
+        lived.sessions += 1
+        lived.late += not live
+    return DayDone(on, tuple(attempts), word="waits" if invented and not live else "unneeded")
 
 
 def _sets(member: Member, person: Person, target: Target, luck: np.random.Generator) -> tuple[SetAct, ...]:
@@ -151,7 +165,12 @@ def told_twice(lived: Lived) -> Lived:
 
 def paced(lived: Lived) -> Lived:
     """The same season, invented sessions told set by set as if they happened."""
-    days = tuple(replace(day, word="unneeded") for day in lived.record.days)
+    days = tuple(
+        replace(day, word="unneeded")
+        if day.on in lived.invented and is_live(lived.invented[day.on], REAL, day.on)
+        else day
+        for day in lived.record.days
+    )
     return replace(lived, record=replace(lived.record, days=days))
 
 

@@ -20,6 +20,7 @@ from tests.sim.people import (
     choices,
     draw_person,
 )
+from tests.sim.season_telling import Pace, own_pace
 
 WEIGHT_OF_WOMEN: Final = 0.85
 HELD_BY_WOMEN: Final = 0.72
@@ -57,6 +58,8 @@ class Member:
     woman: bool
     habits: Habits
     diligence: float
+    pace: Pace
+    """How sessions are told that happened."""
 
     @property
     def strength(self) -> float:
@@ -97,7 +100,9 @@ def draw_member(seed: int, number: int, *, varied: bool) -> Member:
     people = [_sexed(replace(first, exercise=name), woman, rng) for name in names]
     own = np.random.default_rng([seed, 32, number])
     diligence = float(own.random())
-    return Member(seed * 1_000_003 + number, people, woman, habits_of(diligence, own) if varied else EVEN, diligence)
+    habits = habits_of(diligence, own) if varied else EVEN
+    pace = own_pace(np.random.default_rng([seed, 33, number]))
+    return Member(seed * 1_000_003 + number, people, woman, habits, diligence, pace)
 
 
 def _sexed(like: Person, woman: bool, rng: np.random.Generator) -> Person:
