@@ -38,7 +38,10 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
         floor = parts[n - 1] + 1 if n else first
         following = next((q for q in parts[n + 1 :] if _where(s, q) != where), None)
         level, spent = _level(s, p, floor, following if following is not None else last, first)
-        pain = next((m for m in pains if m != p and abs(m - p) <= WINDOW + 1), p if s.all[p].has("HEADACHE") else None)
+        pain = next(
+            (m for m in pains if m != p and abs(m - p) <= WINDOW + 1),
+            p if s.all[p].has("HEADACHE", "AILMENT") else None,
+        )
         if pain is None and (level is None or "PART" not in s.all[p].k or spent[0] >= last):
             continue
         if pain is not None and not _is_ache(s, p, pain, first, last, level):

@@ -121,6 +121,7 @@ class Amender:
         )
         if self._lists_last(clause):
             return []
+        told = told or (points and any(s.is_(i, "NUM") and s.is_(i + 1, "PARTIALS") for i in inside))
         if not (
             strong
             or told
@@ -214,7 +215,7 @@ class Amender:
         if first_clear is not None and s.is_(first_clear, "DROP") and self._kept(clause):
             skip.add(first_clear)
         useful = [a for a in atoms if a.first not in skip and a.first not in taken]
-        quantities(change, useful, self._context(by_number=bool(numbers)))
+        quantities(change, useful, self._context(self._named_field(clause), by_number=bool(numbers)))
         for i in range(clause.first, clause.last):
             if i in skip or not s.is_(i, "EX"):
                 continue
@@ -268,10 +269,17 @@ class Amender:
                 skip.add(i)
         return skip
 
-    def _context(self, *, by_number: bool) -> Context:
+    def _named_field(self, clause: Clause) -> str | None:
+        """'change the weight to 9', 'reps should be 9': the field by its name."""
+        for i in range(clause.first, clause.last):
+            if self._s.is_(i, "LOADWORD", "REPS") and not self._s.is_(i, "NUM"):
+                return "load" if self._s.is_(i, "LOADWORD") else "reps"
+        return None
+
+    def _context(self, named: str | None, *, by_number: bool) -> Context:
         last = self._setting.last
         exercise = last.exercise if last is not None and last.exercise else self._setting.now_on
-        return Context(self._s, self._setting, last, exercise if exercise in EXERCISES else None, by_number)
+        return Context(self._s, self._setting, last, exercise if exercise in EXERCISES else None, by_number, named)
 
     def _kept(self, clause: Clause) -> bool:
         """Whether the clause names something kept beside a set: 'drop the rpe' clears it and tells no drop."""

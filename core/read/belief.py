@@ -34,7 +34,7 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
         name = strong and not chat and _unknown_name(s, groups[0])
         parsed.unknown_name = name
         if not strong:
-            return known and not strange and not chat
+            return (known and not strange and not chat) or _only_counts(s)
         if known and not name:
             return chat + strange <= 1 or (chat == 0 and strange <= 2)
         return chat == 0 and strange - name <= 0
@@ -43,6 +43,16 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     if any(len(group.reps) > 1 for group in groups):
         return strange <= 2
     return strange == 0 and not chat
+
+
+def _only_counts(s: Stream) -> bool:
+    """'8 8 8' and nothing else: a list of counts, even where nothing says of what."""
+    numbers = sum(lexeme.has("NUM") for lexeme in s.all)
+    return numbers >= LEAST_LIST and all(lexeme.has("NUM", "COMMA", "SLASH", "AND", "NL") for lexeme in s.all)
+
+
+LEAST_LIST: Final = 3
+"""So many numbers alone are a list of repetitions (common practice, no source)."""
 
 
 def _right_behind(s: Stream, stretch: Stretch) -> bool:

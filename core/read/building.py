@@ -25,6 +25,9 @@ def built(group: Group, load: Known, row: Exercise) -> list[SetAct] | Doubt:
             return Doubt("reps" if rep.n != int(rep.n) or rep.n > 1000 else "numbers")
         out.append(act)
         out.extend(replace(act, reps=int(part), drop=True) for part in rep.parts)
+    if group.tail is not None and len(out) > 1:
+        last = _one(replace(group.reps[-1], n=group.tail), load, row)
+        out = [*out[:-1], last] if last is not None else out
     if group.drop and out:
         out = [replace(act, drop=True) for act in out] if len(out) == 1 else out
     return out

@@ -16,7 +16,7 @@ COUNTS: Final = ("N", "R", "H", "D")
 @dataclass(slots=True)
 class Cursor:
     """``a`` the atoms, ``i`` the place, ``named`` whether the stretch names its exercise. ``pending`` is a load said
-    before its counts, ``sets`` a count of sets said before them; the rest are marks set by words on the way."""
+    before its counts, ``sets`` a count of sets said before them, ``bound`` to what directly follows and no heading; the rest are marks set by words on the way."""
 
     a: list[Atom]
     named: bool
@@ -25,6 +25,7 @@ class Cursor:
     pending: LoadSaid | None = None
     pending_at: int = 0
     sets: float | None = None
+    bound: bool = False
     apart: bool = False
     line: bool = False
     near_last: bool = False
@@ -49,7 +50,7 @@ class Cursor:
         group = Group(atom.first, atom.last, load=self.take())
         if group.load is not None:
             group.first = min(group.first, self.pending_at)
-        group.headed = self.sets is not None
+        group.headed = self.sets is not None and not self.bound
         group.sets, self.sets = self.sets, None
         group.drop, self.drop = self.drop, False
         group.working, self.working = self.working, False
@@ -61,11 +62,22 @@ class Cursor:
     def close(self, group: Group) -> None:
         if self.amending and self.out.groups:
             corrected(self.out.groups, self.amending_nth, group)
+        elif self.near_last and self._ends_before(group):
+            self.out.groups[-1].tail, self.out.groups[-1].last = group.reps[0].n, group.last
         else:
             self.out.groups.append(group)
         self.amending, self.amending_nth = False, None
         self.apart = self.line = self.near_last = self.near_all = False
         self.gap = ""
+
+    def _ends_before(self, group: Group) -> bool:
+        """'3x12, last set only 10': the count of the last of the sets just told."""
+        if not self.out.groups or group.like or group.drop or group.load is not None or group.lead is not None:
+            return False
+        before = self.out.groups[-1]
+        several = before.lead is not None or (before.sets is not None and before.sets > 1)
+        alone = len(group.reps) == 1 and group.sets is None and group.behind is None
+        return several and alone and len(before.reps) == 1 and group.kinds == before.kinds
 
     def append(self, group: Group, atom: Atom) -> None:
         rep = Rep(atom.value, "R" if atom.kind == "N" else atom.kind, self.side, plural=atom.plural)

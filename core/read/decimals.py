@@ -5,12 +5,15 @@ from typing import Final
 from core.read.lexeme import Lexeme
 
 
-def settle_commas(out: list[Lexeme]) -> None:
-    """One comma between digits: a decimal comma before a unit, an x or a list; else it parts two numbers."""
+def settle_commas(out: list[Lexeme], *, usual: bool = False) -> None:
+    """One comma between digits: a decimal comma before a unit, an x or a list; else it parts two numbers.
+
+    ``usual``: the language writes its decimals so.
+    """
     i = 0
     while i < len(out):
         lexeme = out[i]
-        if lexeme.pair is not None and not _is_decimal(out, i):
+        if lexeme.pair is not None and not _is_decimal(out, i, usual=usual):
             whole, part = lexeme.pair
             cut = lexeme.start + len(whole)
             first = Lexeme({"NUM": float(whole)}, lexeme.start, cut, whole, float(whole), lexeme.glued)
@@ -29,7 +32,7 @@ _BEFORE_DECIMAL: Final = ("RPE", "RIR", "AT", "PLUS", "UP", "DOWN", "WEIGHIN", "
 _AFTER_DECIMAL: Final = ("KG", "GKG", "LB", "X", "FOR", "MIN", "SEC", "METRE", "CM", "PERSIDE", "PERHAND", "IMPL")
 
 
-def _is_decimal(out: list[Lexeme], i: int) -> bool:
+def _is_decimal(out: list[Lexeme], i: int, *, usual: bool) -> bool:
     pair = out[i].pair
     if pair is None or len(pair[0]) > 4 or len(pair[1]) > 2:
         return False
@@ -37,7 +40,7 @@ def _is_decimal(out: list[Lexeme], i: int) -> bool:
         return True
     before = out[i - 1] if i else None
     after = out[i + 1] if i + 1 < len(out) else None
-    fine = pair[1] in _DECIMALS
+    fine = pair[1] in _DECIMALS or (usual and len(pair[1]) == 1 and int(pair[0]) >= 20)
     if out[i].plural or (after is not None and after.has("KG", "LB", "GKG", "CM")):
         return True
     if before is not None and before.has("X") and not (fine and int(pair[0]) >= 20):

@@ -71,6 +71,8 @@ def tank(s: Stream, i: int) -> Found:
     first = i
     if s.is_(i, "COULDHAVE"):
         i = s.skip(i + 1, "ABOUT", "SAME", "ARTICLE", "COULDHAVE", "LEFT")
+        if s.is_(i - 1, "SAME") and s.all[i - 1].text in ("another", "another one", "one more") and s.is_(i, "TANK"):
+            return Remark("rir", 1.0, first, i)
         spread = range_middle(s, i)
         if spread is None or spread[0] > MOST_RESERVE:
             return None

@@ -70,7 +70,7 @@ class Flow:
     # body weight
 
     def _weight(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
-        at = spots.get("WEIGHIN")
+        at = spots.get("WEIGHIN", self._morning_weight(clause, spots))
         if at is None or self._names(clause):
             return False
         s = self._s
@@ -95,6 +95,12 @@ class Flow:
             end += 1
         s.use(range(clause.first, end))
         return True
+
+    def _morning_weight(self, clause: Clause, spots: dict[str, int]) -> int | None:
+        """'weight 82.4 this morning': no load is lifted in so few words."""
+        if "MORNING" not in spots:
+            return None
+        return next((i for i in range(clause.first, clause.last) if self._s.is_(i, "LOADWORD")), None)
 
     def _parenthesis(self, clause: Clause, end: int) -> bool:
         """A remark in brackets behind the weight, such as the change since last time."""
@@ -278,6 +284,7 @@ _SOFT_BEGINS: Final = frozenset({"begin", "beginning"})
 FLOWING: Final = frozenset(
     {
         "WEIGHIN",
+        "MORNING",
         "INSTEAD",
         "INSTEADALONE",
         "SWAPFROM",

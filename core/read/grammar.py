@@ -211,7 +211,11 @@ def _finish(c: Cursor) -> None:
 
 def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
     """A remark between a link and its count (for a warm-up set of 8) is moved behind the count."""
-    out = list(atoms)
+    out = [
+        atom
+        for i, atom in enumerate(atoms)
+        if not (atom.text == "again" and i and atoms[i - 1].kind in ("N", "L") and _linked_next(atoms, i))
+    ]
     for i in range(len(out) - 2):
         if out[i].kind in ("FOR", "X", "OF") and out[i + 1].kind == "M" and out[i + 2].kind in COUNTS:
             out[i + 1], out[i + 2] = out[i + 2], out[i + 1]
@@ -224,6 +228,11 @@ def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
         ):
             out[i + 1 : i + 4] = [out[i + 2], out[i + 3], out[i + 1]]
     return out
+
+
+def _linked_next(atoms: list[Atom], i: int) -> bool:
+    """'150 again for a double': the word stands between a load and its count."""
+    return i + 2 < len(atoms) and atoms[i + 1].kind in ("FOR", "X") and atoms[i + 2].kind in COUNTS
 
 
 def _hung(said: LoadSaid | None) -> LoadSaid | None:

@@ -25,7 +25,7 @@ class Rep:
 @dataclass(slots=True)
 class Group:
     """Sets said together. ``lead`` is a number before the reps that is a load or a count of sets. ``behind`` is a
-    bare number after an at-sign. ``gaps`` are the separators in a bare list. ``like``: as the last set."""
+    bare number after an at-sign. ``tail`` is the count of the last of several like sets. ``gaps`` are the separators in a bare list. ``like``: as the last set."""
 
     first: int
     last: int
@@ -54,6 +54,7 @@ class Group:
     most: float = 0.0
     most_later: float = 0.0
     remarks: list[Remark] = field(default_factory=list)
+    tail: float | None = None
 
     @property
     def empty(self) -> bool:

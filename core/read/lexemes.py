@@ -35,7 +35,7 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
         lexeme, j = _at(tokens, words, i, tongue)
         out.append(lexeme)
         i = j
-    settle_commas(out)
+    settle_commas(out, usual=tongue.decimal_comma)
     out = join_units(out)
     _settle_names(out)
     _name_again(out, tongue)
@@ -81,7 +81,7 @@ def _settle_names(out: list[Lexeme]) -> None:
             lexeme.kinds = lexeme.k.keys()
             lexeme.mention = None
         elif lexeme.text in _INITIALS and (
-            follow is None or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR", "DASH")
+            follow is None or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR", "DASH", "NL")
         ):
             lexeme.k.pop("EX", None)
             lexeme.mention = None

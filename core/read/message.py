@@ -58,6 +58,8 @@ VARIANTS = (
     ("HANDSON", "push-up", "hands-elevated-push-up"),
 )
 """Words away from the name that make an exercise its variant."""
+POSTURES = frozenset({"seated", "standing", "lying"})
+"""How one sits or stands, said away from the name, can make it another exercise."""
 MOST_OPTIONS = 6
 """A question offers at most so many answers."""
 
@@ -217,6 +219,11 @@ class Message:
         for kind, base, other in VARIANTS:
             if exercise == base and any(s.all[i].has(kind) and not s.all[i - 1].has("NEG") for i in inside):
                 return other
+        posture = next((self._concepts[s.all[i].text] for i in inside if s.all[i].text in POSTURES), None)
+        if posture is not None and posture not in mention.words:
+            twin = self._names.by_words.get(mention.words | {posture})
+            if twin is not None and len(twin.ids) == 1:
+                return twin.ids[0]
         many = any(s.all[i].has("IMPL") and s.all[i].text in ("dumbbells", "dbs", "dumbells") for i in inside)
         if many and EXERCISES[exercise].load_kind == "total" and "barbell" not in mention.words:
             twin = self._names.by_words.get(mention.words | {"dumbbell"})

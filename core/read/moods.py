@@ -92,8 +92,10 @@ def mark_undone(s: Stream) -> set[int]:
             carry = line_carry
         elif clause.opens:
             carry = False
-        if clause.opens:
+        if clause.opens or s.all[clause.first].text in _RESUMES:
             theirs = False
+        if s.all[clause.first].text in _RESUMES:
+            carry = line_carry = False
         first, last = clause.first, clause.last
         counts = [i for i in range(first, last) if _counts(s, i)]
         theirs = _still_theirs(s, clause, counts, theirs=theirs)
@@ -143,6 +145,8 @@ def _still_theirs(s: Stream, clause: Clause, counts: list[int], *, theirs: bool)
     return theirs
 
 
+_RESUMES: Final = frozenset({"anyway", "anyways", "anyhow", "but today", "today", "back to today"})
+"""Words that come back to what was done, whatever was said before."""
 _WHENS: Final = frozenset({"before", "after", "while", "until", "till", "when", "once", "since"})
 
 

@@ -37,6 +37,11 @@ def _word(c: Cursor, group: Group, atom: Atom) -> bool:
 
 
 def _more(c: Cursor, group: Group, atom: Atom) -> bool:
+    """One more, two less; but '10 kg off and 12 more' counts twelve."""
+    if atom.value >= LEAST_COUNT and not group.reps:
+        c.i += 1
+        c.append(group, Atom("R", atom.first, atom.last, atom.value))
+        return True
     group.reps_change = atom.value
     c.i += 1
     return True
@@ -156,6 +161,8 @@ _TAKES: Final[dict[str, Callable[[Cursor, Group, Atom], bool]]] = {
     "D": _count,
 }
 """What each kind of atom says of a set that is as the last one; each says whether it was taken, and moves on."""
+LEAST_COUNT: Final = 6.0
+"""So many 'more' are a set of their own and no change of the last count (common practice, no source)."""
 MOST_TIMES: Final = 3.0
 """Up to so many, 'same x2' tells sets (common practice, no source)."""
 TOP_EFFORT: Final = 10.0

@@ -21,13 +21,15 @@ LEAST_EFFORT: Final = 5.0
 
 @dataclass(frozen=True, slots=True)
 class Context:
-    """The stream, what is known, the set corrected and its exercise. ``by_number``: an earlier set than the last."""
+    """The stream, what is known, the set corrected and its exercise. ``by_number``: an earlier set than the
+    last. ``named``: the field that the correction names, load or reps."""
 
     s: Stream
     setting: Setting
     last: SetAct | None
     exercise: str | None
     by_number: bool = False
+    named: str | None = None
 
 
 def quantities(change: Change, atoms: list[Atom], at: Context) -> None:
@@ -95,7 +97,7 @@ def _bare(change: Change, atoms: list[Atom], n: int, at: Context) -> None:
         return
     counted = n + 2 < len(atoms) and atoms[n + 2].kind in ("N", "R", "S")
     loaded = (after in ("X", "FOR") and counted) or value != int(value)
-    field = "load" if loaded else _likelier(value, at.last, at.setting)
+    field = at.named or ("load" if loaded else _likelier(value, at.last, at.setting))
     if field == "load":
         _bare_load(change, value, at)
     else:

@@ -164,6 +164,8 @@ def _place_unnamed(
         (near is unnamed and not any(one.counts for one in near))
         or (any(one.counts for one in near) and (not counted or behind or not known))
     )
+    if not joins and not known and not counted and _named_once(s) and not any(_strange(s, one) for one in unnamed):
+        near, joins = unnamed, any(one.counts for one in unnamed)
     kept = [one for one in unnamed if not (joins and one in near)]
     if joins:
         ranges = [(one.first, one.last) for one in near]
@@ -176,6 +178,11 @@ def _place_unnamed(
         for one in kept:
             alone.add(one.first, one.last)
         out.append(alone)
+
+
+def _named_once(s: Stream) -> bool:
+    """Whether the message names one exercise, and that once: the counts ahead of it are of it."""
+    return sum(lexeme.mention is not None for lexeme in s.all) == 1
 
 
 def _split(s: Stream, piece: Piece) -> list[tuple[Stretch, bool]]:

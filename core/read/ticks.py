@@ -105,6 +105,9 @@ def drop_addresses(s: Stream) -> None:
     for i in range(len(s) - 1):
         if s.is_(i, "DUR") and s.is_(i + 1, "TOTAL"):
             s.use([i, i + 1])
+        if s.all[i].has("HEARTPART"):
+            j = s.skip(i + 1, "BE", "DONE", "UPTO", "AT", "ABOUT", "TO", "FILLER", "UP", "OF")
+            s.use([j] if s.is_(j, "NUM") and not s.is_(j + 1, "X") else [])
         counts = s.is_(i + 2, "X", "FOR", "REPS") or (s.is_(i + 2, "CM") and s.all[i].text in _ADDRESSES)
         if s.all[i].text in ("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
             s.use([i + 1, i + 2])

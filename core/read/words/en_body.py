@@ -672,6 +672,11 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "carrot, gave way with, blew out, pinging, popped out, popped off, went pop, off the bone, pointing the wrong "
         "way, out of line, exploded, burst, shredded, snapping, crackled"
     ),
+    "DROPPEDIT": (
+        "dropped it, dropped the bar, dropped them, dropped the weight, dropped the weights, dropped the dumbbell, "
+        "dropped the dumbbells, dropped the db, dropped the dbs, dropped the kettlebell, dropped the kb, dropped the "
+        "plate, dropped a plate, dropped a dumbbell, dropped a db, dropped my phone, dropped that, dropped one"
+    ),
     "OFFGROUND": (
         "came off the bench, came off the floor, came off the ground, came off the pad, came off the seat, came off "
         "the platform, came off the deck, came off the mat, came off the bar, came off the step, came off the plate"
@@ -1041,7 +1046,7 @@ FRAMES: Final[tuple[FrameRow, ...]] = (
     ("faint?", "STARS SEE|ATDEED !SOFA|POWERCUT", 5),
     ("faint", "HEAD >FLOATY", 3),
     ("faint", "FLOATY HEAD STANDUP", 6),
-    ("faint", "SPELL", 1),
+    ("faint", "SPELL !DROPPEDIT", 1),
     ("faint", "FLOORED CAMETO ME !SATON", 10),
     ("faint", "LOST LOSTTIME ATDEED|THEDEED|ME", 8),
     ("faint?", "NOMEMORY THEDEED", 5),
@@ -1050,7 +1055,7 @@ FRAMES: Final[tuple[FrameRow, ...]] = (
     ("faint", "EARS MUFFLED EYES|SITLIE|PALE", 8),
     ("faint", "UNSTEADY STANDUP|HEAD", 7),
     ("faint", "LIGHTSOUT ATDEED !POWERCUT", 8),
-    ("faint", "NEARLY GOING FLOORED|GRABBED|SITLIE|ATDEED|STANDUP", 7),
+    ("faint", "NEARLY GOING FLOORED|GRABBED|SITLIE|ATDEED|STANDUP !DROPPEDIT", 7),
     ("faint", "WASOUT !LAUGH", 1),
     ("faint?", "SAW >BLANKNESS ATDEED|STANDUP !POWERCUT", 6),
     ("heart", "HEART ODDBEAT !EXCITED", 6),
