@@ -129,11 +129,14 @@ def advise() -> None:
 
 
 @app.command()
-def rules() -> None:
+def rules(
+    challenge: Annotated[bool, typer.Option("--challenge", help="How a group's challenge is scored instead.")] = False,
+) -> None:
     """Print the rules that decide a target, with their limits and sources."""
+    from core.challenge.page import scoring_page
     from core.decide.page import rules_page
 
-    sys.stdout.write(rules_page())
+    sys.stdout.write(scoring_page() if challenge else rules_page())
 
 
 @app.command()

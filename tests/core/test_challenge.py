@@ -2,12 +2,15 @@
 
 from dataclasses import replace
 from datetime import date, datetime, timedelta
+from pathlib import Path
+from typing import get_args
 
 import pytest
 
 from core.challenge.judging import Surprise, beyond_belief, considered, result_of, surprise
 from core.challenge.ledger import chances_of
-from core.challenge.scoring import BOUNDS, EXERCISE, SESSION
+from core.challenge.page import scoring_page
+from core.challenge.scoring import BOUNDS, EXERCISE, SESSION, UNSEEN
 from core.challenge.spoken import joining_of, opening_of, spoken
 from core.challenge.standings import points_of, table
 from core.challenge.striking import Struck, struck
@@ -15,7 +18,7 @@ from core.challenge.telling import Telling, told_live
 from core.decide.judge import as_asked
 from core.evidence.numbers import NUMBERS
 from core.model.acts import SetAct
-from core.model.challenge import Attempt, Challenge, DayDone, Entrant, Record, Result, Stay, Word
+from core.model.challenge import Attempt, Challenge, Counts, DayDone, Entrant, Record, Result, Stay, Word
 from core.model.quantities import Load
 from core.model.target import Forecast, Target, TargetSet, Verdict
 
@@ -91,9 +94,18 @@ def test_each_row_for_sessions(rule: str, one: DayDone, share: float | None) -> 
 def test_every_row_has_an_example_a_sentence_and_a_reason() -> None:
     assert [row.id for row in EXERCISE] == [rule for rule, _, _ in EXERCISE_ROWS]
     assert [row.id for row in SESSION] == [rule for rule, _, _ in SESSION_ROWS]
-    told = [(row.sentence, row.reason) for row in (*EXERCISE, *SESSION)] + [(said, why) for _, said, why in BOUNDS]
+    told = [(row.sentence, row.reason) for rows in (EXERCISE, SESSION, BOUNDS, UNSEEN) for row in rows]
     assert all(said.endswith(".") and why.endswith(".") for said, why in told)
     assert len({said for said, _ in told}) == len(told)
+
+
+def test_the_page_of_the_scoring_is_current_and_names_every_number_it_uses() -> None:
+    """core/challenge/scoring.md is what the rows say."""
+    page = (Path(__file__).parents[2] / "core/challenge/scoring.md").read_text()
+    assert page == scoring_page()
+    mine = {key for key in NUMBERS if key.startswith("challenge.")}
+    named = {key for rows in (EXERCISE, SESSION, BOUNDS, UNSEEN) for row in rows for key in row.numbers}
+    assert mine - named == {"challenge.weeks"}  # how long one lasts is no matter of points
 
 
 @pytest.mark.parametrize("way", ["form", "reps", "tempo", "range", "rest", "load"])
@@ -147,9 +159,7 @@ def test_late_joining_pauses_and_leaving() -> None:
 
 def test_what_counts_is_the_coachs_choice() -> None:
     days = (day(0, attempt("none"), attempt("met", exercise="push-up")), day(2, attempt("none")))
-    both, steps, sessions = (
-        chances_of(replace(SIX, counts=c), Record(entrant(), days)) for c in ("both", "steps", "sessions")
-    )  # type: ignore[arg-type]
+    steps, sessions, both = (chances_of(replace(SIX, counts=c), Record(entrant(), days)) for c in get_args(Counts))
     assert [round(sum(one.earned for one in some), 2) for some in (both, steps, sessions)] == [1.5, 0.5, 1.0]
     assert [round(sum(one.worth for one in some), 2) for some in (both, steps, sessions)] == [4.0, 2.0, 2.0]
     assert all(any(one.exercise is None for one in some) for some in (both, steps, sessions))
