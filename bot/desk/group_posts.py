@@ -25,7 +25,7 @@ LOOK_EVERY: Final = timedelta(minutes=15)
 """How often a challenge is looked at; the week's standings change once a day and member at most."""
 
 CLOSE_AT: Final = time(10, 0)
-"""A week closes on the morning after, when its last day is over for members further west as well. Choice of ours."""
+"""A week closes on the morning after, and not before its last day is over for every member. Choice of ours."""
 
 
 def announce(conn: Connection, parts: Parts, found: Open, now: datetime) -> None:
@@ -65,7 +65,7 @@ def look(conn: Connection, parts: Parts, key: int, now: datetime) -> None:
     coach = people.profile(conn, found.coach)
     if due.is_quiet(now, coach):
         return
-    while found.closed < found.noun.weeks and _close_of(found) <= now:
+    while found.closed < found.noun.weeks and _close_of(conn, found) <= now:
         _bring_up(conn, parts, found, now)
         made = table(found.noun, contest.records(conn, found), found.closed + 1)
         if made.week == found.noun.weeks:
@@ -108,10 +108,12 @@ def _waits(day: DayDone, *, trusted: bool) -> list[str]:
     return whole + [one.exercise for one in day.attempts if one.word == "waits"]
 
 
-def _close_of(found: Open) -> datetime:
+def _close_of(conn: Connection, found: Open) -> datetime:
     """When the next week closes."""
     after = found.noun.starts + timedelta(weeks=found.closed + 1)
-    return due.instant(after, CLOSE_AT, ZoneInfo(found.zone))
+    zones = {people.profile(conn, one.who).zone for one, _ in challenges.entrants(conn, found.id) if one.is_in(after)}
+    over = (due.instant(after, time(0), zone) for zone in zones)
+    return max(due.instant(after, CLOSE_AT, ZoneInfo(found.zone)), *over)
 
 
 def _close(conn: Connection, found: Open, made: Table, now: datetime) -> None:

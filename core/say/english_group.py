@@ -42,7 +42,7 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.way.load": "heavier",
     "group.none": "Nobody has a place yet.",
     "group.final": "{title} is over.",
-    "group.final.first": ("First: {list}, with {points}.", "First, together: {list}, with {points}."),
+    "group.final.first": ("First, with {points}: {list}.", "First together, with {points}: {list}."),
     "group.final.team": ("First team: {list}.", "First teams, together: {list}."),
     "group.final.kept": "All together: {n} of {planned} sessions kept.",
     "group.final.picture": "{title}: points of a hundred",

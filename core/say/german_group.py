@@ -37,7 +37,7 @@ GERMAN_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.way.load": "schwerer",
     "group.none": "Noch hat niemand einen Platz.",
     "group.final": "{title} ist vorbei.",
-    "group.final.first": ("Erster Platz: {list}, mit {points}.", "Erster Platz, gemeinsam: {list}, mit {points}."),
+    "group.final.first": ("Erster Platz, mit {points}: {list}.", "Erster Platz gemeinsam, mit {points}: {list}."),
     "group.final.team": ("Erstes Team: {list}.", "Erste Teams, gemeinsam: {list}."),
     "group.final.kept": "Alle zusammen: {n} von {planned} Trainings eingehalten.",
     "group.final.picture": "{title}: Punkte von hundert",

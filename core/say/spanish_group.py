@@ -37,7 +37,7 @@ SPANISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.way.load": "más pesado",
     "group.none": "Nadie tiene puesto todavía.",
     "group.final": "{title} ha terminado.",
-    "group.final.first": ("Primer puesto: {list}, con {points}.", "Primer puesto, juntos: {list}, con {points}."),
+    "group.final.first": ("Primer puesto, con {points}: {list}.", "Primer puesto compartido, con {points}: {list}."),
     "group.final.team": ("Primer equipo: {list}.", "Primeros equipos, juntos: {list}."),
     "group.final.kept": "Entre todos: {n} de {planned} sesiones cumplidas.",
     "group.final.picture": "{title}: puntos sobre cien",

@@ -1,9 +1,12 @@
 """A group's challenge through the whole pass: opened, joined, posted, closed, held for the coach, moved and left."""
 
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 import pytest
+from sqlalchemy import Connection
 
 from bot.desk import group_posts
 from bot.ports import Sent
@@ -135,6 +138,29 @@ async def test_a_week_of_posts_one_message_edited_and_a_new_one_at_the_close(tmp
         assert here.edits()[-1] is None
 
 
+async def test_a_week_closes_when_its_last_day_is_over_for_everyone(tmp_path: Path) -> None:
+    async with world(tmp_path) as here:
+        await here.in_group(INES, "end challenge")
+        for name, zone in (("Ines", "Asia/Tokyo"), ("Ruth", "Pacific/Honolulu")):
+            await here.room.store.write(partial(_live_in, name=name, zone=zone))
+        await here.in_group(INES, "challenge 2 weeks from Monday")
+        await here.in_group(RUTH, "join as Shore")
+        here.to(6, 22)  # Sunday noon there, Monday morning where the group is
+        await here.room.say(RUTH, "here")
+        await here.train(RUTH)
+        here.to(7, 2)
+        assert not any("closed" in post for post in await here.look())
+        here.to(7, 10, 30)
+        (closed,) = await here.look()
+        assert closed.split("\n")[0] == "Challenge: week 1 of 2 is closed."
+        assert "1. Shore: 50 points, 1 of 2 sessions" in closed  # Thursday's, moved
+
+
+def _live_in(conn: Connection, name: str, zone: str) -> None:
+    who = people.by_name(conn, name)[0].id
+    people.set_profile(conn, who, replace(people.profile(conn, who), zone=ZoneInfo(zone)))
+
+
 async def test_the_end_comes_with_a_picture_and_then_silence(tmp_path: Path) -> None:
     async with world(tmp_path, "Ruth", "Tomas") as here:
         for day in (0, 3, 7, 10, 14, 17):
@@ -148,7 +174,7 @@ async def test_the_end_comes_with_a_picture_and_then_silence(tmp_path: Path) -> 
         posts = await here.look()
         assert posts[-1].split("\n")[:3] == [
             "Six is over.",
-            "First: R-h, with 100 points.",
+            "First, with 100 points: R-h.",
             "All together: 11 of 12 sessions kept.",
         ]
         picture = here.room.wire.sent[-1].attachment

@@ -4,13 +4,16 @@ Twelve members in four zones, two weeks before and six of challenge; one comes l
 """
 
 import asyncio
+import logging
 import sys
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 from random import Random
 from tempfile import TemporaryDirectory
 from typing import Any, Final
+
+import structlog
 
 from bot.bootstrap import parts
 from bot.demo import life
@@ -26,7 +29,11 @@ WEEKS: Final = 6
 FIRST_USER: Final = 1_000_001
 OTHERS: Final = ("Nuno", "Gerda", "Abel", "Wies", "Carla", "Finn")
 SHOWN: Final = ("Mi", "Big T", "R.", "Kettle", "Odd", "Sun", "Quay", "Gull", "Able", "Tide", "Crab", "Fin")
-LATE, LEAVES, HURT, BOASTS = 3, 6, 8, 10
+LATE, LEAVES, HURT, BOASTS = 4, 6, 8, 10
+"""Which of them comes late, leaves, is hurt, boasts: by their place among the members."""
+ACHES: Final = ("left knee", "lower back", "right shoulder")
+HURTS, HEALED = 14, 28
+"""Days after the first Monday."""
 
 
 @dataclass
@@ -36,7 +43,6 @@ class Season:
     room: Shell
     gym: Gym
     lifters: list[Invented]
-    chance: Random = field(default_factory=lambda: Random(7))
     answered: int = 0
     """How many of the coach's questions were answered."""
 
@@ -119,13 +125,17 @@ def _said_in_group(season: Season) -> list[tuple[str, int, int]]:
 async def _visit(season: Season, number: int, at: datetime, since: int) -> None:
     """One session of one member, as they are."""
     who, user = season.lifters[number], season.user(number)
+    chance = Random(f"7 {number} {since}")  # invented people; each has luck of their own
     boasts = number == BOASTS and since >= 7
-    if number == HURT and 14 <= since < 28:
-        if since < 18:
-            for where in ("left knee", "lower back", "right shoulder"):
+    if number == HURT and HURTS <= since < HEALED:
+        if since < HURTS + 4:
+            for where in ACHES:
                 await season.room.say(user, f"{where} hurts, 6/10")
         return
-    missed = season.chance.random() < 0.1
+    if number == HURT and HEALED <= since < HEALED + 4:
+        for where in ACHES:
+            await season.room.say(user, f"{where} 0/10")
+    missed = chance.random() < (0.4 if boasts else 0.1)
     if missed and not boasts:
         return
     if boasts and missed:
@@ -139,10 +149,10 @@ async def _visit(season: Season, number: int, at: datetime, since: int) -> None:
         book = await season.room.store.read(lambda conn: _book(conn, user, season.room.clock.at))
         target = book.targets.get(item.exercise)
         steps = target.sets if target is not None and target.sets else life.opening(item.aim, item.exercise)
-        done = life.train(who, item.exercise, steps, (WEEKS * 7 - since) / 7, season.chance)
+        done = life.train(who, item.exercise, steps, (WEEKS * 7 - since) / 7, chance)
         if boasts:
             done = [replace(one, count=round(one.count * 1.5) + 2) for one in done]
-        await season.room.say(user, life.text(who, item.exercise, done, season.chance))
+        await season.room.say(user, life.text(who, item.exercise, done, chance))
     await season.room.say(user, "done for today")
 
 
@@ -172,13 +182,18 @@ async def season_in(folder: Path) -> Season:
         return await play(room)
 
 
+def transcript(season: Season) -> str:
+    """The season as the group saw it, then what the coach was asked."""
+    lines = [f"{'(the same message, written over)' if over else '-' * 40}\n{text}\n" for text, over in season.posts()]
+    asked = [one.text for one in season.room.wire.sent if one.chat == INES and "Count it?" in one.text]
+    return "\n".join([*lines, "The coach was asked:", *asked]) + "\n"
+
+
 async def _main() -> None:
+    structlog.configure(wrapper_class=structlog.make_filtering_bound_logger(logging.ERROR))
     with TemporaryDirectory() as folder:
         season = await season_in(Path(folder))
-    for text, over in season.posts():
-        sys.stdout.write(f"{'(the same message, written over)' if over else '-' * 40}\n{text}\n\n")
-    asked = [one.text for one in season.room.wire.sent if one.chat == INES and "Count it?" in one.text]
-    sys.stdout.write("The coach was asked:\n" + "\n".join(asked) + "\n")
+    sys.stdout.write(transcript(season))
 
 
 if __name__ == "__main__":
