@@ -41,6 +41,7 @@ class Language:
     filler: frozenset[str]
     frames: Frames
     glossary: Glossary | None = None
+    decimal_comma: bool = False
 
     def tokens(self, text: str) -> list[Token]:
         """The message as tokens of words that the tables know, as far as they can be known."""
@@ -68,7 +69,8 @@ def language(code: str) -> Language:
     code = code[:2].casefold()
     if code in GLOSSES:
         first = language("en")
-        return replace(first, glossary=Glossary(GLOSSES[code], first.lexicon, _called(_ENGLISH)))
+        glossary = Glossary(GLOSSES[code], first.lexicon, _called(_ENGLISH))
+        return replace(first, glossary=glossary, decimal_comma=GLOSSES[code].decimal_comma)
     if code not in TABLES:
         return language("en")
     tables = TABLES[code]

@@ -1,0 +1,153 @@
+"""Another language's phrases put into the words that the reader's own tables know, token by token.
+
+The grammar, the names and the signs are written once, over the reader's own words; a further language is only a table
+from its phrases to those. Knows no language and no lift. What is said in the reader's own words is left as it is.
+"""
+
+import unicodedata
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from itertools import product
+from typing import Final
+
+from core.read.lexicon import GLUED, Lexicon, Trie
+from core.read.numerals import Numerals, compose
+from core.read.spelling import Speller, respelled
+from core.read.tokens import Token, lex
+
+GlossRow = tuple[str, str]
+"""Words of the reader, and the phrases that mean them. Nothing on the left: words that say nothing. A phrase may have
+words that end in ``*``: in any of the language's endings. ``glued `` before one: right behind a number (16er)."""
+
+_ALSO: Final = {"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "ø": "o", "æ": "ae", "œ": "oe"}
+"""Letters that are typed as two where the keyboard lacks them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Gloss:
+    """All that a further language brings. ``exercises`` maps an id to its names; ``words`` are rows of everything
+    else, ``names`` those of them that exercise names are made of; ``plain`` are everyday words that mean nothing here
+    and are no slips of others."""
+
+    numerals: Numerals
+    endings: tuple[str, ...]
+    words: tuple[GlossRow, ...]
+    names: tuple[GlossRow, ...]
+    exercises: Mapping[str, str]
+    plain: frozenset[str]
+    decimal_comma: bool = True
+
+
+class Glossary:
+    """One further language, indexed over the reader's own."""
+
+    __slots__ = ("_gloss", "_known", "_own", "_phrases", "_speller", "_theirs")
+
+    def __init__(self, gloss: Gloss, lexicon: Lexicon, called: Mapping[str, str]) -> None:
+        """``lexicon`` holds the reader's own words; ``called`` maps an exercise to a name in them."""
+        self._gloss = gloss
+        self._phrases = Trie()
+        named = Trie()
+        exercises = tuple((called[one], phrases) for one, phrases in gloss.exercises.items())
+        for rows, tries in ((gloss.words, ()), (gloss.names, (named,)), (exercises, (named,))):
+            for meant, phrases in rows:
+                for phrase in spread(phrases, gloss.endings):
+                    for trie in (self._phrases, *tries):
+                        trie.add(phrase, ("", tuple(token.text for token in lex(meant))))
+        plain = frozenset(form for word in gloss.plain for form in typed(word))
+        words = self._phrases.words() | gloss.numerals.words
+        self._known = frozenset(words | plain) | lexicon.known | lexicon.plain
+        self._own = frozenset(words | plain) - lexicon.known - lexicon.plain
+        self._theirs = (lexicon.known | lexicon.plain) - words - plain - lexicon.names.words()
+        self._speller = Speller(frozenset(words | lexicon.names.words()), named.words())
+
+    def put(self, tokens: list[Token]) -> list[Token] | None:
+        """The tokens in the reader's words; None for a message that is written in those already."""
+        bare = [_bare(token) for token in tokens]
+        if not self._is_ours(bare):
+            return None
+        bare = self._spelled(bare)
+        words = self._keys(bare)
+        out: list[Token] = []
+        i = 0
+        while i < len(bare):
+            end, meanings = self._phrases.longest(words, i)
+            said = compose(self._gloss.numerals, bare, i) if words[i] in self._gloss.numerals.starts else None
+            if said is not None and said[1] >= end:
+                value, end, _ = said
+                first = bare[i]
+                out.append(Token("num", f"{value:g}", value, first.start, bare[end - 1].end, first.glued))
+            elif end > i:
+                out.extend(_said(meanings[0][1], bare[i:end]))
+            else:
+                out.append(bare[i])
+                end = i + 1
+            i = end
+        return out
+
+    def _is_ours(self, tokens: list[Token]) -> bool:
+        """Whether the message speaks this language rather than the reader's own."""
+        words = {token.text for token in tokens if token.kind == "word"}
+        return len(words & self._own) >= len(words & self._theirs)
+
+    def _spelled(self, tokens: list[Token]) -> list[Token]:
+        out: list[Token] = []
+        for token in tokens:
+            if token.kind != "word" or token.text in self._known:
+                out.append(token)
+                continue
+            parts = self._speller.mend(token.text, bool(out) and token.glued and out[-1].kind == "num")
+            out.extend([token] if parts == (token.text,) else respelled(token, parts))
+        return out
+
+    def _keys(self, tokens: list[Token]) -> list[str]:
+        """What each token is looked up by: a word glued to a number by the row for that, if there is one."""
+        out: list[str] = []
+        for i, token in enumerate(tokens):
+            glued = GLUED + token.text
+            behind = token.glued and i > 0 and tokens[i - 1].kind == "num"
+            out.append(glued if behind and glued in self._phrases.root.after else token.text)
+        return out
+
+
+def _said(words: object, source: list[Token]) -> list[Token]:
+    """The reader's words in place of the source's, each with a share of its text."""
+    meant = words if isinstance(words, tuple) else ()
+    out: list[Token] = []
+    for n, word in enumerate(meant):
+        at = source[min(n, len(source) - 1)]
+        end = source[-1].end if n == len(meant) - 1 else at.end
+        kind = "num" if word.isdigit() else "word" if word.isalpha() else "mark"
+        out.append(Token(kind, word, float(word) if kind == "num" else 0.0, at.start, end, n == 0 and at.glued))
+    return out
+
+
+def _bare(token: Token) -> Token:
+    if token.kind != "word" or token.text.isascii():
+        return token
+    return token._replace(text=_stripped(token.text))
+
+
+def _stripped(word: str) -> str:
+    """The word without accents: most keyboards of tired people lack them."""
+    folded = word.replace("ß", "ss")
+    return "".join(one for one in unicodedata.normalize("NFKD", folded) if not unicodedata.combining(one))
+
+
+def typed(phrase: str) -> set[str]:
+    """A phrase as it may be typed: without accents, or with two letters for one."""
+    doubled = "".join(_ALSO.get(one, one) for one in phrase)
+    return {_stripped(phrase), _stripped(doubled)}
+
+
+def spread(phrases: str, endings: Iterable[str]) -> set[str]:
+    """Every form of phrases parted by commas."""
+    out: set[str] = set()
+    for phrase in phrases.split(","):
+        forms = [
+            [word[:-1] + ending for ending in endings] if word.endswith("*") and len(word) > 1 else [word]
+            for word in phrase.split()
+        ]
+        for words in product(*forms):
+            out |= typed(" ".join(words))
+    return out

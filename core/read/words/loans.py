@@ -1,0 +1,13 @@
+"""Words of the trade that are written alike in every gym: they tell nothing of the language of a message."""
+
+from typing import Final
+
+# fmt: off
+LOANS: Final = frozenset({
+    "x", "kg", "kgs", "kilo", "kilos", "lb", "lbs", "h", "hr", "min", "mins", "m", "cm", "km", "s", "sec", "r", "rep",
+    "reps", "set", "sets", "rpe", "rir", "tempo", "drop", "dropset", "amrap", "emom", "rom", "superset", "pr", "pb",
+    "rm", "max", "ok", "okay", "plan", "stop", "start", "fit", "pump", "top", "super", "normal", "total", "range", "bw",
+    "warmup", "db", "dbs", "kb", "kbs", "bb", "sz", "ez", "haha", "lol", "oh", "ah", "eh", "hm", "video", "app", "chat",
+    "online", "team", "training", "workout", "gym", "box", "band", "finisher", "burpee", "plank",
+})
+# fmt: on
