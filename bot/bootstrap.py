@@ -5,6 +5,8 @@ import signal
 import sys
 from collections.abc import Awaitable, Callable, Coroutine, Mapping
 from contextlib import nullcontext
+from dataclasses import dataclass, field
+from functools import partial
 from typing import TYPE_CHECKING, Any, Final
 
 from bot.channels import terminal
@@ -12,7 +14,7 @@ from bot.channels.page import shape
 from bot.channels.page.address import PageCall, address, own_origins
 from bot.channels.terminal import Seat, Terminal
 from bot.clock import EVERY_SECONDS, Tick, every, now
-from bot.config import Settings, SettingsError
+from bot.config import Hook, Settings, SettingsError, hook_of
 from bot.desk import seats
 from bot.desk.rooms import Parts
 from bot.folding import FOLDING
@@ -26,9 +28,11 @@ from bot.store.outbox import Reach
 from core import checkin
 
 if TYPE_CHECKING:
+    from bot.channels.telegram import Telegram
     from bot.page_side import PageSide
 
 Openers = Mapping[str, Callable[[RawUpdate], Opened]]
+Keep = Callable[[tuple[RawUpdate, ...]], Awaitable[None]]
 
 _HERE: Final[Openers] = {terminal.NAME: terminal.open_update, shape.NAME: shape.open_update}
 """What came in on this machine is read by every service: it may wait in the store since an earlier run."""
@@ -50,12 +54,19 @@ async def serve(settings: Settings) -> None:
 
     if settings.token is None:
         raise SettingsError("RUNGBOOK_TOKEN is not set: it takes the bot's token, in the environment or in .env")
+    hook = hook_of(settings)
     channel = Telegram(settings.token.get_secret_value(), settings.api_url)
     try:
         async with await Store.open(settings.store) as store:
             await channel.whoami()
             openers = {channel.name: channel.open, **_HERE}
-            await run(store, channel, parts(openers, channel.link), TELEGRAM_PACE, page_beside(settings))
+            beside = Beside(
+                page_beside(settings),
+                settings.status_listen,
+                {"telegram": channel.is_known},
+                None if hook is None else partial(_brought, hook, channel),
+            )
+            await run(store, channel, parts(openers, channel.link), TELEGRAM_PACE, beside)
     finally:
         await channel.close()
 
@@ -72,10 +83,52 @@ def page_beside(settings: Settings) -> PageCall | None:
     return asked
 
 
-async def run(store: Store, channel: Channel, desk: Parts, pace: Pace, beside: PageCall | None = None) -> None:
-    """One channel on one store, and perhaps the page beside it, until SIGINT or SIGTERM."""
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """What else a service does: a page, health and metrics at an address, and how updates come in when not polled."""
+
+    page: PageCall | None = None
+    status: str | None = None
+    checks: Mapping[str, Callable[[], Awaitable[bool]]] = field(default_factory=dict)
+    intake: Callable[[Keep], Coroutine[Any, Any, None]] | None = None
+
+
+def _brought(hook: Hook, channel: "Telegram", keep: Keep) -> Coroutine[Any, Any, None]:
+    """Take the address at which Telegram brings updates; what is given back serves there, and tells Telegram so."""
+    from bot import listening
+    from bot.channels.telegram_hook import Door, application
+
+    taken = listening.bind(hook.listen, "RUNGBOOK_LISTEN")
+    secret = hook.secret.get_secret_value()
+    app = application(secret, {"": Door(channel.name, keep, channel.kept)})
+
+    async def serving() -> None:
+        async with asyncio.TaskGroup() as tasks:
+            tasks.create_task(listening.serve(app, taken))
+            await channel.start_hook(hook.public_url, secret)
+
+    return serving()
+
+
+def _watched(store: Store, beside: Beside) -> list[Coroutine[Any, Any, None]]:
+    """Health and metrics at their address, where one is set."""
+    if beside.status is None:
+        return []
+    from bot import listening, status
+    from bot.store import watch
+
+    async def look() -> watch.Figures:
+        return await store.read(partial(watch.figures, now=now()))
+
+    taken = listening.bind(beside.status, "RUNGBOOK_STATUS_LISTEN")
+    return [listening.serve(status.application(look, beside.checks), taken)]
+
+
+async def run(store: Store, channel: Channel, desk: Parts, pace: Pace, beside: Beside | None = None) -> None:
+    """One channel on one store, and what is beside it, until SIGINT or SIGTERM."""
+    beside = beside or Beside()
     post = Outbox(store, channel, Reach(channel.name), now, pace)
-    side = await _side(store, now) if beside is not None else None
+    side = await _side(store, now) if beside.page is not None else None
 
     def wake() -> None:
         post.wake()
@@ -90,9 +143,10 @@ async def run(store: Store, channel: Channel, desk: Parts, pace: Pace, beside: P
         intake.wake()  # a store that failed a moment ago may be well again
         wake()
 
-    loops = [intake.run(), post.run(), intake.listen(channel)]
-    if side is not None and beside is not None:
-        loops += [side.run(), await _served(side, beside, intake, desk.openers, (Ahead(now), look))]
+    source = intake.listen(channel) if beside.intake is None else beside.intake(intake.keep)
+    loops = [*_watched(store, beside), source, intake.run(), post.run()]
+    if side is not None and beside.page is not None:
+        loops += [side.run(), await _served(side, beside.page, intake, desk.openers, (Ahead(now), look))]
     with every(EVERY_SECONDS, look), every(_HOUR, tick.tidy):
         await _until_told_to_stop(*loops)
 

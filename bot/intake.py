@@ -12,6 +12,7 @@ from typing import Final
 import structlog
 from sqlalchemy.exc import OperationalError
 
+from bot import metrics
 from bot.desk import route
 from bot.desk.rooms import Parts
 from bot.log import fault
@@ -50,6 +51,8 @@ class Intake:
         """Persist a batch; what was there already changes nothing."""
         now = self._now()
         new = await self._store.write(lambda conn: inbox.keep(conn, batch, now))
+        metrics.UPDATES.labels("new").inc(new)
+        metrics.UPDATES.labels("again").inc(len(batch) - new)
         log.info("kept", updates=len(batch), new=new)
         self._wake.set()
 
@@ -98,10 +101,14 @@ class Intake:
             raise
         except Exception as bug:  # noqa: BLE001  # the last resort: keep the message, go on with the next
             await self._stumbled(arrived, bug)
+        else:
+            metrics.WORKED.labels("done").inc()
+            metrics.ANSWER.observe(max(0.0, (self._now() - arrived.received).total_seconds()))
         self._answered()
 
     async def _stumbled(self, arrived: Arrived, bug: Exception) -> None:
         attempts = await self._store.write(partial(inbox.failed, seq=arrived.seq))
         fault(log, "message_failed", bug, seq=arrived.seq, attempts=attempts)
+        metrics.WORKED.labels("failed" if attempts < TRIES else "dead").inc()
         if attempts >= TRIES:
             await self._store.write(partial(route.give_up, parts=self._parts, arrived=arrived))

@@ -12,6 +12,8 @@ from typing import Any, Final, TextIO
 import structlog
 from structlog.typing import Processor
 
+from bot import metrics
+
 _QUIET: Final = ("httpx", "httpcore", "telegram", "aiosqlite", "sqlalchemy", "alembic", "apscheduler", "asyncio")
 """Libraries whose chatter can hold addresses with the token in them, or people's words."""
 
@@ -50,6 +52,7 @@ def set_up(level: str, out: TextIO | None = None) -> None:
         logging.getLogger(name).setLevel(max(logging.WARNING, top.level))
     structlog.configure(
         processors=[
+            metrics.count_event,  # before anything is filtered out
             structlog.stdlib.filter_by_level,
             *shared,
             structlog.stdlib.ProcessorFormatter.wrap_for_formatter,

@@ -13,6 +13,7 @@ from typing import Final
 import structlog
 from sqlalchemy import Connection
 
+from bot import metrics
 from bot.log import fault
 from bot.making import make
 from bot.ports import Delivery, Later, Moved, Now, Parcel, Refused, Sender, Sent, Uncertain
@@ -191,6 +192,7 @@ class Outbox:
             fault(log, "sender_failed", bug, seq=one.seq)
             became = Uncertain(type(bug).__name__)
         await self._store.write(partial(_settle, one=one, became=became, now=self._now()))
+        metrics.SENDS.labels(one.kind, type(became).__name__.lower()).inc()
         if not isinstance(became, Sent):
             log.info("not_sent", seq=one.seq, kind=one.kind, became=type(became).__name__)
 

@@ -15,7 +15,7 @@ import structlog
 from telegram.error import Conflict, RetryAfter, TelegramError
 
 from bot.channels.telegram_client import Client
-from bot.channels.telegram_errors import FAILURES, REFUSED_TOKEN, flood_seconds
+from bot.channels.telegram_errors import FAILURES, REFUSED_TOKEN, flood_seconds, webhook_is_set
 from bot.channels.telegram_post import Post
 from bot.channels.telegram_shape import ALLOWED_UPDATES, Me, next_offset, open_update, raw_update
 from bot.ports import ChannelRefused, Delivery, Opened, Parcel, Press, RawUpdate
@@ -25,6 +25,9 @@ LONGEST_POLL: Final = 50
 
 BATCH: Final = 100
 """Most updates in one answer (Bot API, getUpdates)."""
+
+BROUGHT: Final = 40
+"""Updates that Telegram may bring at the same time (Bot API, setWebhook: 1 to 100, of itself 40)."""
 
 WAITS: Final = (1.0, 2.0, 4.0, 8.0, 16.0, 32.0, 60.0)
 """Seconds before the next try after the first, second, ... failure in a row; then the last one for ever."""
@@ -88,6 +91,10 @@ class Telegram:
             await self._learn_who_we_are()
         return self._me.username if self._me else None
 
+    async def is_known(self) -> bool:
+        """Whether Telegram has told us who we are: without it nothing was ever reached."""
+        return self._me is not None
+
     def link(self, code: str) -> str:
         """What a person opens (or sends as it is, before we know our own name) to come in with a code."""
         if self._me is None or self._me.username is None:
@@ -96,16 +103,43 @@ class Telegram:
 
     async def start(self) -> None:
         """Learn who we are and take the updates over. Tries for ever; raises ChannelRefused when the token is wrong."""
+        await self._learn_for_sure()
+        with suppress(*FAILURES):  # a poll that meets a webhook takes it away itself
+            await self._client.call("deleteWebhook", drop_pending_updates=False)
+        await self._show_commands()
+
+    async def start_hook(self, url: str, secret: str) -> None:
+        """Learn who we are and have the updates brought to ``url``. Tries for ever; raises ChannelRefused as above."""
+        await self._learn_for_sure()
+        hook = {
+            "url": url,
+            "secret_token": secret,
+            "allowed_updates": list(ALLOWED_UPDATES),
+            "max_connections": BROUGHT,
+        }
+        await self._tirelessly("hook_not_set", lambda: self._client.call("setWebhook", **hook))
+        await self._show_commands()
+
+    async def _learn_for_sure(self) -> None:
+        if self._me is None:
+            await self._tirelessly("telegram_unreachable", self._learn_who_we_are)
+
+    async def _tirelessly(self, event: str, act: Callable[[], Awaitable[object]]) -> None:
+        """Try for ever, ever more slowly."""
         failures = 0
-        while self._me is None:
+        while True:
             try:
-                await self._learn_who_we_are()
+                await act()
             except FAILURES as error:
                 failures += 1
-                await self._back_off("telegram_unreachable", error, failures)
-        for method, arguments in _FIRST_CALLS:
-            with suppress(*FAILURES):
-                await self._client.call(method, **arguments)
+                await self._back_off(event, error, failures)
+            else:
+                return
+
+    async def _show_commands(self) -> None:
+        menu = [{"command": word, "description": says} for word, says in COMMANDS]
+        with suppress(*FAILURES):
+            await self._client.call("setMyCommands", commands=menu)
 
     async def updates(self) -> AsyncGenerator[tuple[RawUpdate, ...], None]:
         """Batches of raw updates, for ever. A batch is confirmed by asking for the next one.
@@ -122,11 +156,14 @@ class Telegram:
             except FAILURES as error:
                 failures += 1
                 await self._back_off("poll_failed", error, failures)
+                if webhook_is_set(error):
+                    with suppress(*FAILURES):
+                        await self._client.call("deleteWebhook", drop_pending_updates=False)
                 continue
             failures = 0
             if batch:
                 yield batch
-                self._stop_waiting_marks(batch)
+                self.kept(batch)
             following = next_offset(batch)
             if following is not None and following != offset:
                 offset = following
@@ -163,8 +200,8 @@ class Telegram:
             raise TelegramError("the answer to getUpdates is no list")
         return tuple(raw_update(item, self.name) for item in answer)
 
-    def _stop_waiting_marks(self, batch: tuple[RawUpdate, ...]) -> None:
-        """Tell the app that each press was taken. Best effort, and beside the polling: it must not wait for it."""
+    def kept(self, batch: tuple[RawUpdate, ...]) -> None:
+        """A batch is persisted: tell the app that each press was taken. Best effort; nothing waits for it."""
         for raw in batch:
             press = self.open(raw) if '"callback_query"' in raw.body else None
             if isinstance(press, Press):
@@ -184,10 +221,3 @@ class Telegram:
             wait = max(wait, flood_seconds(error))
         log.warning(event, why=self._client.words_of(error), failures=failures, wait_s=wait)
         await self._sleep(wait)
-
-
-_FIRST_CALLS: Final[tuple[tuple[str, dict[str, Any]], ...]] = (
-    # A webhook left over from another set-up would answer every poll with a conflict. Nothing waiting is dropped.
-    ("deleteWebhook", {"drop_pending_updates": False}),
-    ("setMyCommands", {"commands": [{"command": word, "description": says} for word, says in COMMANDS]}),
-)

@@ -71,6 +71,11 @@ def flood_seconds(error: RetryAfter) -> float:
     return wait.total_seconds() if isinstance(wait, timedelta) else float(wait)
 
 
+def webhook_is_set(error: Exception) -> bool:
+    """Whether a poll was refused because updates are brought to a webhook."""
+    return isinstance(error, Conflict) and "webhook" in str(error).lower()
+
+
 def thread_is_gone(error: Exception) -> bool:
     """Whether a message was refused only for the topic that it was meant for."""
     return isinstance(error, BadRequest) and any(text in str(error).lower() for text in THREAD_GONE)

@@ -78,7 +78,7 @@ class Refusal(Exception):
 
 
 class BotApi:
-    """The server and its control plane. ``blocked``, ``moved``, ``topics`` are the state of the chat world."""
+    """The server and its control plane. ``blocked``, ``moved``, ``topics``, ``hook``: the chat world's state."""
 
     def __init__(self, token: str) -> None:
         self.token = token
@@ -87,6 +87,7 @@ class BotApi:
         self.blocked: set[int] = set()
         self.moved: dict[int, int] = {}
         self.topics: set[int] = set()
+        self.hook: Mapping[str, Any] | None = None
         self._script: defaultdict[str, deque[Fault | None]] = defaultdict(deque)
         self._waiting: list[tuple[int, object]] = []
         self._next_update = 1
@@ -196,6 +197,11 @@ class BotApi:
         offset = int(call.arguments.get("offset", 0))
         limit = max(1, min(100, int(call.arguments.get("limit", 100))))
         timeout = max(0, min(50, int(call.arguments.get("timeout", 0))))
+        if self.hook is not None:
+            raise Refusal(
+                409,
+                "Conflict: can't use getUpdates method while webhook is active; use deleteWebhook to delete it first",
+            )
         self._poller += 1
         mine = self._poller
         async with self._news:
@@ -276,6 +282,16 @@ class BotApi:
             "supports_inline_queries": False,
         }
 
+    async def _set_webhook(self, call: Call) -> bool:
+        if not str(call.arguments.get("url", "")).startswith("http"):
+            raise Refusal(400, "Bad Request: bad webhook: An HTTPS URL must be provided for webhook")
+        self.hook = call.arguments
+        return True
+
+    async def _delete_webhook(self, _call: Call) -> bool:
+        self.hook = None
+        return True
+
     async def _unknown(self, _call: Call) -> object:
         raise Refusal(404, "Not Found")
 
@@ -302,7 +318,8 @@ _METHODS: dict[str, Callable[[BotApi, Call], Awaitable[object]]] = {
     "senddocument": BotApi._send_document,
     "editmessagetext": BotApi._edit_message_text,
     "answercallbackquery": BotApi._agree,
-    "deletewebhook": BotApi._agree,
+    "setwebhook": BotApi._set_webhook,
+    "deletewebhook": BotApi._delete_webhook,
     "setmycommands": BotApi._agree,
 }
 
