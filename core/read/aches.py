@@ -139,7 +139,7 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
             continue
         if (
             s.num(i + 2) == 10
-            and s.is_(i + 1, "SLASH", "LEVELWORD")
+            and s.is_(i + 1, "SLASH", "LEVELWORD", "OF")
             and not s.is_(i + 3, "SLASH")
             and not s.is_(i - 1, "SLASH")
         ):

@@ -49,7 +49,7 @@ class Amender:
 
     def _only_repeats(self, clause: Clause) -> bool:
         """A lone quantity behind a correction says it again: 'that was pounds not kilos, 50 lb'."""
-        return clause.last - clause.first == 1 and self._s.is_(clause.first, "NUM", "LOADQ")
+        return clause.last - clause.first == 1 and self._s.is_(clause.first, "NUM", "LOADQ", "EX")
 
     def _joined(self) -> list[Clause]:
         """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""

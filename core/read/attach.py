@@ -146,7 +146,8 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
     said = [placed for placed in parsed.placed if placed.remark.what == "warmup"]
     leads = bool(said) and said[0].after < 0
     for placed in said:
-        plural = placed.near_all or placed.then or str(placed.remark.value).endswith(("s", "sets"))
+        word = str(placed.remark.value)
+        plural = placed.near_all or placed.then or word.endswith(("s", "sets")) or word.startswith(("as ", "for "))
         listed = (
             plural
             or any(group.working for group in parsed.groups)
@@ -220,8 +221,9 @@ def _sides(parsed: Parsed, sets: Sets, row: Exercise) -> None:
 
 def _drops(parsed: Parsed, sets: Sets) -> None:
     """In a drop set every part but the first; and no part that follows has a rest."""
-    if parsed.dropset and sum(len(group) for group in sets) > 1:
-        flat = [(g, i) for g, group in enumerate(sets) for i in range(len(group))]
+    first = 0 if parsed.dropset else parsed.drops_from - 1
+    if first < len(sets) and sum(len(group) for group in sets) > 1:
+        flat = [(g, i) for g, group in enumerate(sets) for i in range(len(group)) if g >= first]
         previous: float | None = None
         for g, i in flat:
             act = sets[g][i]

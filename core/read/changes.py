@@ -1,6 +1,6 @@
 """Changes against the last set: one less, 5 more kg, +2.5, up 10, up to 24."""
 
-from core.read.atoms import Atom, LoadSaid
+from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.lexeme import Lexeme
 from core.read.stream import Stream
 
@@ -11,6 +11,10 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
         return None
     if s.is_(j, "MORE", "LESS") and not (s.is_(j, "MORE") and s.all[j].text == "extra"):
         sign = 1.0 if s.is_(j, "MORE") else -1.0
+        if s.barred and s.is_(j + 1, "PERSIDE"):
+            in_kg = "LOADQ" in lexeme.k
+            number = lexeme.num("LOADQ") if in_kg else lexeme.value
+            return Atom("DELTA", i, j + 1, load=LoadSaid("delta", 2 * sign * number, in_kg=in_kg))
         if s.is_(j + 1, "KG", "LB") and not s.is_(j + 1, "NUM"):
             pounds = s.is_(j + 1, "LB")
             kg = lexeme.value * (0.45359237 if pounds else 1.0)
@@ -70,14 +74,20 @@ def signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     in_kg = "LOADQ" in lexeme.k
     number = lexeme.num("LOADQ") if in_kg else lexeme.value
     sign = 1.0 if s.is_(i, "PLUS") else -1.0
-    last = i + 2 if s.is_(i + 2, "HUNG", "ASSIST", "PERHAND") and s.all[i + 2].text != "off" else i + 1
+    hung = s.is_(i + 2, "HUNG", "ASSIST") and s.all[i + 2].text != "off"
+    if hung and s.is_(i + 3, "NUM"):
+        way: LoadWay = "assist" if s.is_(i + 2, "ASSIST") or sign < 0 else "added"
+        return Atom("L", i, i + 2, load=LoadSaid(way, number, in_kg=in_kg))
+    if s.barred and s.is_(i + 2, "PERSIDE"):
+        return Atom("DELTA", i, i + 2, load=LoadSaid("delta", 2 * sign * number, in_kg=in_kg, signed=True))
+    last = i + 2 if hung or s.is_(i + 2, "PERHAND") else i + 1
     return Atom("DELTA", i, last, load=LoadSaid("delta", sign * number, in_kg=in_kg, signed=True))
 
 
 def moved_by(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """Up 5, down 10kg: a change; up to 24: a load; dropped to 30 behind a set: a drop."""
     if s.is_(i, "DROP") and any(atom.kind in ("N", "R", "H", "L") for atom in before):
-        return Atom("DROP", i, i)
+        return Atom("DROP", i, i, text=s.all[i].text)
     if s.is_(i, "UPTO"):
         aimed = s.is_(s.skip(i + 1, "ABOUT", "ARTICLE", "X"), "NUM", "LOADQ", "PLATE", "COLOUR", "BAND")
         return Atom("UPTO", i, i) if aimed else None

@@ -181,6 +181,9 @@ def count_of_sets(c: Cursor, atom: Atom) -> None:
         and not (c.kind(j) == "SEP" and c.a[j].text in ("NL", "STOP", "THEN") and groups)
     ):
         j += 1
+    while c.kind(j) == "WORKING":
+        c.working = True
+        j += 1
     direct = c.kind(j) in ("N", "R", "H", "D") and not (atom.kind == "T" and not c.kind(j))
     before = groups[-1] if groups else None
     if (

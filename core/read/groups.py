@@ -90,7 +90,8 @@ class Placed:
 
 @dataclass(slots=True)
 class Parsed:
-    """A stretch read: its groups, the remarks with their places, and flags said once for all."""
+    """A stretch read: its groups, the remarks with their places, and flags said once for all.
+    ``drops_from``: the first group behind the word dropset."""
 
     groups: list[Group]
     placed: list[Placed]
@@ -100,6 +101,7 @@ class Parsed:
     strangers: list[int] = field(default_factory=list)
     rounds: float | None = None
     dropset: bool = False
+    drops_from: int = 99
     unknown_name: bool = False
     unilateral: bool = False
 

@@ -54,6 +54,17 @@ class Likely:
     def can_be_sets(self, number: float) -> bool:
         return number == int(number) and 1 <= number <= BOUNDS["likely_sets"].value
 
+    def backwards(self, group: Group, lead: float) -> bool:
+        """'5 x 120': more than anyone repeats, or near the known load as the first number is not, so it is the load."""
+        only = len(group.reps) == 1 and group.reps[0].kind == "R" and not group.reps[0].explicit
+        if not only or group.load is not None or group.sets is not None or group.behind is not None:
+            return False
+        second = group.reps[0].n
+        most = BOUNDS["most_reps_heavy" if self.row.kind == "compound" else "most_reps_light"].value
+        if not self.outside or lead > most or lead != int(lead) or second < 2 * lead:
+            return False
+        return second > most or (self.usual() is not None and self.near(second) and not self.near(lead, 0.6))
+
     def certain(self, lead: float) -> bool:
         """Too many for sets by any count."""
         return lead > 3 * BOUNDS["likely_sets"].value

@@ -1,9 +1,11 @@
 """Numbers into atoms: a count with its unit, a load with what makes it one, or a bare number left open."""
 
+from dataclasses import replace
+
 from core.read.atoms import Atom, LoadSaid
 from core.read.changes import changed
 from core.read.lexeme import Lexeme
-from core.read.loads_said import load_said
+from core.read.loads_said import bar_said, load_said
 from core.read.stream import Stream
 
 MOST_WARMUPS = 5.0
@@ -13,6 +15,10 @@ MOST_WARMUPS = 5.0
 def quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     lexeme = s.all[i]
     k = lexeme.k
+    if "LOADQ" in k and s.is_(i + 1, "EMPTYBAR") and s.is_(i + 2, "AND", "PLUS"):
+        barred = bar_said(s, i + 1, before)
+        if barred is not None and barred.load is not None and barred.load.per_side:
+            return replace(barred, first=i)
     if "LOADQ" in k:
         return load_said(s, i, lexeme.num("LOADQ"), in_kg=True, before=before)
     if "DUR" in k and "DIST" in k:
@@ -72,7 +78,7 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
     some = not s.is_(i - 1, "X", "FOR", "AT") and any(one.text == "ones" for one in s.all[i + 1 : i + 3])
     if soon or some:
         return Atom("W", i, i, text=lexeme.text)
-    if i + 1 < len(s) and s.all[i + 1].has("WARMUP") and s.all[i + 1].text.endswith("s"):
+    if i + 1 < len(s) and s.all[i + 1].has("WARMUP", "WORKING") and s.all[i + 1].text.endswith("s"):
         led = s.is_(i - 1, "X", "FOR", "AT", "NUM", "COMMA") or s.is_(i - 2, "X")
         if not led and lexeme.value <= MOST_WARMUPS:
             return Atom("S", i, i, lexeme.value)

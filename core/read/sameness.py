@@ -132,7 +132,14 @@ def _separator(c: Cursor, group: Group, atom: Atom) -> bool:
 
 
 def _count(c: Cursor, group: Group, atom: Atom) -> bool:
-    if group.reps or (atom.kind == "N" and c.kind(c.i + 1) == "X" and c.kind(c.i + 2) in ("N", "R")):
+    if atom.kind == "N" and c.kind(c.i + 1) == "X" and c.kind(c.i + 2) in ("N", "R"):
+        changed = group.load_change is not None and not group.reps and group.sets is None
+        if not changed or atom.value > MOST_LISTED or c.kind(c.i + 3) in ("X", "FOR"):
+            return False
+        group.sets = atom.value
+        c.i += 2
+        return True
+    if group.reps:
         return False
     c.i += 1
     c.append(group, atom)
@@ -163,6 +170,8 @@ _TAKES: Final[dict[str, Callable[[Cursor, Group, Atom], bool]]] = {
 """What each kind of atom says of a set that is as the last one; each says whether it was taken, and moves on."""
 LEAST_COUNT: Final = 6.0
 """So many 'more' are a set of their own and no change of the last count (common practice, no source)."""
+MOST_LISTED: Final = 10.0
+"""'+10 3x5': up to so many before an x are sets (common practice, no source)."""
 MOST_TIMES: Final = 3.0
 """Up to so many, 'same x2' tells sets (common practice, no source)."""
 TOP_EFFORT: Final = 10.0

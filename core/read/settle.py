@@ -105,6 +105,10 @@ class Settler:
     def _lead(self, group: Group) -> Doubt | None:
         """a x b: a load and repetitions, or a count of sets."""
         lead, reps = float(group.lead or 0.0), group.reps[0].n
+        if self._likely.backwards(group, lead):
+            group.load, group.lead = LoadSaid("plain", reps), None
+            group.reps[0].n = lead
+            return None
         as_load, as_sets = self._likely.can_be_load(lead), self._likely.can_be_sets(lead)
         if group.sets is not None and group.load is None and as_load:
             group.load, group.lead = LoadSaid("plain", lead, plural=group.lead_plural), None

@@ -135,7 +135,10 @@ class Swaps:
         for i in range(at - 1, -1, -1):
             if s.all[i].has("NL") or s.is_(i, "NUM", "LOADQ", "DUR", "DIST", "REPN", "PLATE"):
                 return None
-            if s.is_(i, "EX"):
+            if s.is_(i, "EX") or (
+                s.all[i].mention is not None
+                and any(s.is_(k, "SKIP") or "SKIP" in s.all[k].k for k in (i - 1, i - 2) if k >= 0)
+            ):
                 return i
         return None
 

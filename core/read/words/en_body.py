@@ -803,7 +803,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
     "CHESTPUMP": (
         "pump, pumped, doms, sore from, from flyes, from flys, from bench, from dips, from yesterday, from the bench, "
         "push ups, pec day, chest day, good sore, so sore, growing, stretch, stretched, contraction, mind muscle, "
-        "mind to muscle, connection, touch and go, contract, swole"
+        "mind to muscle, connection, on fire after, on fire from, on fire with, burning after flys, burning after flyes, touch and go, contract, swole"
     ),
     "NOTDOMS": (
         "not doms, isnt doms, not the pump, not a pump, not muscle, not muscular, inside, its not doms, doms "
