@@ -1,5 +1,6 @@
 """How finished days are folded into an estimate: core's doors in the shape that the store asks for. Holds no state."""
 
+from dataclasses import replace
 from datetime import date
 from importlib.metadata import version
 
@@ -14,7 +15,7 @@ def aim(plan: Plan, exercise: str, on: date) -> Aim:
     """What the coach aimed at that day, else on any day, else what is aimed at where nobody said anything."""
     days = [day for day in (plan.on(on.weekday()), *plan.days) if day is not None]
     said = (one.aim for day in days for one in day.exercises if one.exercise == exercise)
-    return next(said, None) or default_aim(exercise)
+    return replace(next(said, None) or default_aim(exercise), easier=plan.is_easier(on))
 
 
 def fold(exercise: str, before: str | None, past: tuple[Past, ...]) -> str:

@@ -27,7 +27,7 @@ ON_A_BAR: Final = frozenset({"bar"})
 BODY_FIRST: Final = frozenset({"ache-stop", "ache-ease", "ache-hold"})
 """Rules that outrank a target set by hand."""
 
-_SOURCES: Final = {rule.id: rule.sources for rule in RULES}
+_RULES: Final = {rule.id: rule for rule in RULES}
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +48,7 @@ class Advisers:
 
         def ask() -> Advice:
             progress = absorb(_progress(book, exercise), book.lifter, aim, session)
-            return advise_from(progress, book.lifter, exercise, aim, on)
+            return advise_from(progress, book.lifter, exercise, replace(aim, easier=book.plan.is_easier(on)), on)
 
         return self._once(("after", on, exercise, session.sets, aim, _person(book.lifter)), ask)
 
@@ -72,7 +72,7 @@ class Advisers:
 
     def sources(self, rule: str) -> tuple[str, ...]:
         """The ids of the sources of a rule."""
-        return _SOURCES.get(rule, ())
+        return _RULES[rule].sources if rule in _RULES else ()
 
 
 def _today(book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
@@ -90,7 +90,7 @@ def _left(fixed: Target, done: tuple[SetAct, ...]) -> tuple[TargetSet, ...]:
 
 def _by_hand(seen: Advice, fixed: Target, done: tuple[SetAct, ...]) -> Advice:
     """The coach's own target, with what is expected of it."""
-    return replace(seen, way=fixed.way, sets=_left(fixed, done), why=(Reason("Your coach set this one.", "by-hand"),))
+    return replace(seen, way=fixed.way, sets=_left(fixed, done), why=(Reason(_RULES["by-hand"].say, "by-hand"),))
 
 
 def _person(lifter: Lifter) -> object:

@@ -12,7 +12,7 @@ from math import log
 
 from core.decide.case import Case, case_of, sane_aim
 from core.decide.choose import choose
-from core.decide.facts import Facts, facts_after
+from core.decide.facts import Facts, facts_after, facts_beside
 from core.decide.keep import facts_from, facts_plain
 from core.decide.rules import DURING
 from core.estimate.belief import (
@@ -98,9 +98,15 @@ def absorb(progress: Progress, lifter: Lifter, aim: Aim, session: Session) -> Pr
         belief=open_day(belief),
         carry=carry_after(progress.carry, session.sets, day, lifter.experience),
         form=form_after(progress.form, found),
-        facts=facts_after(progress.facts, aim, session, believed),
+        facts=_facts(progress.facts, aim, session, believed=believed),
         seen=session.on if progress.seen is None else max(progress.seen, session.on),
     )
+
+
+def _facts(facts: Facts, aim: Aim, session: Session, *, believed: bool) -> Facts:
+    if aim.easier and facts.last is not None and working_sets(session.sets):
+        return facts_beside(facts, session)
+    return facts_after(facts, aim, session, believed)
 
 
 def _opened(progress: Progress, on: date) -> Belief:

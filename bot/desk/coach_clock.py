@@ -6,7 +6,7 @@ from typing import Final
 
 from sqlalchemy import Connection
 
-from bot.desk import coach_looks, coach_targets
+from bot.desk import coach_looks, coach_plans, coach_targets
 from bot.desk.office import Office
 from bot.desk.rooms import Case, Parts
 from bot.ports import RawUpdate
@@ -124,6 +124,13 @@ def _fall_back(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, w
         coach_clock.set_proposal(conn, who.id, book.profile, book.plan, now)
 
 
+def _plan_begins(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
+    agenda.done(conn, due.id, now)
+    found = coaching.put_off_plan(conn, who.id)
+    if found is not None and found.asks == who.coach:
+        coach_plans.begin(_office(conn, parts, people.get(conn, found.asks), now), who, found)
+
+
 _WORK: Final = {
     coach_clock.DIGEST: _digest,
     coach_clock.WEEKS: _weeks,
@@ -131,4 +138,5 @@ _WORK: Final = {
     coach_clock.OVERVIEW: _overview,
     coach_clock.PROPOSE: _propose,
     coach_clock.FALLBACK: _fall_back,
+    coach_clock.PLAN_BEGINS: _plan_begins,
 }

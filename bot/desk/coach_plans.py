@@ -1,6 +1,7 @@
 """Plans at the desk: shown, read back from plain text, put in force on a yes, copied, put back."""
 
-from datetime import date
+from dataclasses import replace
+from datetime import date, time, timedelta
 from typing import Any
 
 from bot.desk.office import Office
@@ -9,6 +10,7 @@ from bot.store.coaching import Question
 from bot.store.people import Person
 from bot.store.shapes import noun_of, noun_text
 from core import due
+from core.model.outcome import AgendaChange
 from core.model.plan import Plan
 from core.notation.page import PlanReading, Remark, Unread
 from core.notation.read import read_plan
@@ -32,7 +34,13 @@ def show(office: Office, who: Person, name: str) -> None:
         head = office.say("plan.head", name=name, day=day, by=people.get(office.conn, found[0].by).name)
     else:
         head = office.say("plan.head.unknown", name=name)
-    office.reply(f"{head}\n\n{written(office, plan)}")
+    lines = [head, "", written(office, plan)]
+    waiting = coaching.put_off_plan(office.conn, who.id)
+    if waiting is not None:
+        later = noun_of(Plan, waiting.body["plan"])
+        first = office.voice.date(later.starts or office.today)
+        lines += ["", office.say("plan.waiting", day=first, days=say_plans.days(office.voice, later))]
+    office.reply("\n".join(lines))
 
 
 def written(office: Office, plan: Plan) -> str:
@@ -47,14 +55,30 @@ def new(office: Office, who: Person, name: str, order: NewPlan) -> None:
         lines = [office.say("plan.read.nothing", name=name), *_asks(office, reading)]
         office.reply("\n".join(lines))
         return
-    lines = [office.say("plan.read", name=name), "", written(office, reading.plan)]
+    plan = _counted(reading.plan, plans.weekly(office.conn, who.id), office.today)
+    lines = [office.say("plan.read", name=name), "", written(office, plan)]
     asks = _asks(office, reading)
     if asks:
         lines += ["", office.say("plan.read.asks"), *asks]
-    tells = [say_plans.told(office.voice, _odd(one)) for one in reading.remarks]
+    tells = [say_plans.told(office.voice, _odd(one)) for one in reading.remarks] + _easier(office, plan)
     lines += ["", *tells] if tells else []
     last = office.say("plan.read.force", len(asks), n=len(asks)) if asks else office.say("plan.read.whole")
-    _propose(office, who, reading.plan, "written", [*lines, "", last])
+    _propose(office, who, plan, "written", [*lines, "", last])
+
+
+def _counted(plan: Plan, now: Plan, today: date) -> Plan:
+    """With the day from which its weeks are counted: the one written, the present plan's, or this week's Monday."""
+    if plan.easier_every is None or plan.starts is not None:
+        return plan
+    goes_on = now.easier_every == plan.easier_every and now.starts is not None
+    return replace(plan, starts=now.starts if goes_on else today - timedelta(days=today.weekday()))
+
+
+def _easier(office: Office, plan: Plan) -> list[str]:
+    monday = plan.next_easier(office.today)
+    if monday is None or plan.easier_every is None:
+        return []
+    return [office.say("plan.easier", n=plan.easier_every, day=office.voice.date(monday))]
 
 
 def _asks(office: Office, reading: PlanReading) -> list[str]:
@@ -86,14 +110,29 @@ def in_force(office: Office, question: Question) -> None:
         office.reply(office.say("desk.question.gone"))
         return
     plan = noun_of(Plan, question.body["plan"])
-    put(office, who, plan, question.body["what"])
     days = say_plans.days(office.voice, plan)
+    zone = people.profile(office.conn, who.id).zone
+    if plan.starts is not None and plan.starts > office.case.now.astimezone(zone).date():
+        coaching.put_off(office.conn, question.id, who.id)
+        at = due.instant(plan.starts, time(0), zone)
+        agenda.change(office.conn, who.id, AgendaChange(coach_clock.PLAN_BEGINS, plan.starts, at))
+        first = office.voice.date(plan.starts)
+        office.reply(office.say("plan.waits", name=who.name, day=first, days=days))
+        office.tell(who.id, office.say("plan.waits.told", coach=office.coach.name, day=first, days=days))
+        return
+    put(office, who, plan, question.body["what"])
     office.reply(office.say("plan.in_force", name=who.name, days=days))
     office.tell(who.id, office.say("plan.told", coach=office.coach.name, days=days))
 
 
+def begin(office: Office, who: Person, question: Question) -> None:
+    """The first day of a plan that waited for it."""
+    put(office, who, noun_of(Plan, question.body["plan"]), question.body["what"])
+
+
 def put(office: Office, who: Person, plan: Plan, what: str) -> None:
-    """Put a plan in force, with the agenda that follows from it."""
+    """Put a plan in force, with the agenda that follows from it; one that waited for its day no longer does."""
+    coaching.drop_put_off(office.conn, who.id)
     coaching.put_in_force(office.conn, who.id, plan, office.coach.id, office.case.now, what)
     profile = people.profile(office.conn, who.id)
     for row in due.ahead(profile, plan, office.case.now):
@@ -109,6 +148,8 @@ def copy(office: Office, source: Person, who: Person, order: CopyPlan) -> None:
     if not plan.days:
         office.reply(office.say("plan.copied.none", source=order.source))
         return
+    if plan.starts is not None and plan.starts <= office.today:
+        plan = _counted(replace(plan, starts=None), plans.weekly(office.conn, who.id), office.today)
     fit = fitted(plan, office.book(who).lifter.kit)
     lines = [office.say("plan.copied", source=order.source, name=order.who), "", written(office, fit.plan), ""]
     for from_, to in fit.swaps:

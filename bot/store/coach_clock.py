@@ -20,7 +20,8 @@ PROPOSE: Final = "propose"
 FALLBACK: Final = "fallback"
 WEEK_OF: Final = "week of client"
 OVERVIEW: Final = "overview"
-KINDS: Final = frozenset({DIGEST, WEEKS, WEEK_OF, OVERVIEW, PROPOSE, FALLBACK})
+PLAN_BEGINS: Final = "plan begins"
+KINDS: Final = frozenset({DIGEST, WEEKS, WEEK_OF, OVERVIEW, PROPOSE, FALLBACK, PLAN_BEGINS})
 """Rows that the coach's clock works; all others are core's."""
 
 PROPOSED_BEFORE: Final = timedelta(hours=24)

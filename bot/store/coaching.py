@@ -108,6 +108,29 @@ def close(conn: Connection, key: int, state: str) -> bool:
     return conn.execute(done).rowcount == 1
 
 
+_LATER: Final = "later"
+"""A plan that was agreed to and waits for its first day."""
+
+
+def put_off(conn: Connection, key: int, about: int) -> None:
+    """The plan of that question waits for its first day; another one that waited does so no more."""
+    drop_put_off(conn, about)
+    conn.execute(update(question).where(question.c.id == key).values(state=_LATER))
+
+
+def drop_put_off(conn: Connection, about: int) -> None:
+    """No plan waits for its first day any more."""
+    waiting = (question.c.about == about, question.c.kind == "plan", question.c.state == _LATER)
+    conn.execute(update(question).where(*waiting).values(state="passed"))
+
+
+def put_off_plan(conn: Connection, about: int) -> Question | None:
+    """The plan that waits for its first day, as the question that it was agreed to by."""
+    waiting = (question.c.about == about, question.c.kind == "plan", question.c.state == _LATER)
+    row = conn.execute(select(question).where(*waiting)).one_or_none()
+    return _question(row) if row else None
+
+
 def _question(row: Any) -> Question:
     return Question(row.id, row.asks, row.about, row.kind, json.loads(row.body), row.at, row.until, row.state)
 

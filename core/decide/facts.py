@@ -83,6 +83,21 @@ def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Fac
     )
 
 
+def facts_beside(facts: Facts, session: Session) -> Facts:
+    """The facts after a session of an easier week: what was asked before it is what is gone on from.
+
+    It was trained on that day and its words on form count; that less was done, because less was asked, counts nothing.
+    """
+    if facts.last is None or not working_sets(session.sets):
+        raise ValueError("only a session with working sets, of somebody with a history, stands beside the others")
+    said = next((act.form for act in reversed(session.sets) if act.form is not None), None)
+    return replace(
+        facts,
+        on=session.on if facts.on is None else max(facts.on, session.on),
+        form=said if said is not None else facts.form,
+    )
+
+
 def _totals(session: Session, target: Target) -> Totals | None:
     """The session's total, or None when its form was loose, so that nothing may be compared with it."""
     work = working_sets(session.sets)[: len(target.sets)]

@@ -117,6 +117,11 @@ def _return(case: Case) -> Choice:
     return Choice("ease", ways.eased(case, case.base, row.load_factor, row.set_factor, row.min_rir))
 
 
+def _easier_week(case: Case) -> Choice:
+    rir = case.aim.rir + value("easier.reserve")
+    return Choice("ease", ways.eased(case, case.base, value("easier.load_factor"), value("easier.set_factor"), rir))
+
+
 def _after_misses(case: Case) -> Choice:
     return Choice("ease", _carried_less(case) or _table_less(case))
 
@@ -210,6 +215,10 @@ BEFORE: Final = (
     Rule("lay-off", "After two weeks or more without the exercise, less, by the return table.",
          ("bosquet-2013", "mcmaster-2013", "caterisano-2019", "derived"), (), _laid_off, _return,
          "{weeks} weeks since the last time, so come back easy: {load}."),
+    Rule("easier-week", "In an easier week of the coach's plan: less load, fewer sets, more left; then on from before.",
+         ("rogerson-2024", "derived"), ("easier.load_factor", "easier.set_factor", "easier.reserve"),
+         lambda case: case.aim.easier and bool(case.base), _easier_week,
+         "Your plan's easier week: {load}, with less to do and more left over."),
     Rule("three-misses", "The same target missed three times is eased.",
          ("rogerson-2024", "derived"), ("misses.allowed", "misses.load_factor"),
          lambda case: case.facts.misses >= value("misses.allowed"), _after_misses,
@@ -269,6 +278,8 @@ DURING: Final = (
     Rule("done", "All sets of the session are done.", ("practice",), (), _never, _same, "That was the last set."),
     Rule("bad-day", "Today's sets fell short and the rest has little chance: what is left is eased.",
          ("derived",), ("ease.chance",), _never, _same, "Today runs short of the plan, so the rest is lighter."),
+    Rule("by-hand", "A target that the coach set, inside the limits, comes before the rules' own; an ache outranks it.",
+         ("practice",), (), _never, _same, "Your coach set this one."),
     Rule("limits", "Hard limits, applied last; no rule overrides them.", ("schoenfeld-2015", "acsm-2009"), (), _never,
          _same, "Kept inside the limits."),
     Rule("considered", "Asked only to forecast these sets; nothing is decided.", ("derived",), (), _never, _same,

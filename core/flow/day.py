@@ -9,9 +9,10 @@ from datetime import date, datetime, timedelta
 from typing import Final
 
 from core.evidence.aims import default_aim
-from core.model.acts import Begin, Finish, SetAct, Skip, Swap
+from core.model.acts import Begin, Finish, OnlyKit, SetAct, Skip, Swap
 from core.model.book import Book, Kept
-from core.model.plan import TrainingDay
+from core.model.lifter import Lifter
+from core.model.plan import TrainingDay, in_week_of
 from core.model.target import Aim
 from core.model.working import working_sets
 
@@ -80,7 +81,8 @@ def acts_of(kept: Iterable[Kept]) -> tuple[SetAct, ...]:
 def training_day(book: Book, on: date) -> TrainingDay | None:
     """What is planned for a day: a one-off change of today first, else the weekly plan."""
     plan = book.plan if book.planned_for_today is None else book.planned_for_today
-    return plan.on(on.weekday())
+    planned = plan.on(on.weekday())
+    return in_week_of(planned, easier=True) if planned is not None and book.plan.is_easier(on) else planned
 
 
 def places(book: Book, on: date) -> tuple[Place, ...]:
@@ -108,7 +110,7 @@ def aim_of(book: Book, on: date, exercise: str) -> Aim:
         if place.exercise == exercise:
             return place.aim
     usual = (one.aim for day in book.plan.days for one in day.exercises if one.exercise == exercise)
-    return next(usual, None) or default_aim(exercise)
+    return replace(next(usual, None) or default_aim(exercise), easier=book.plan.is_easier(on))
 
 
 def is_off(book: Book, place: Place) -> bool:

@@ -15,7 +15,10 @@ Verdict = Way | Literal["first", "hold", "ease", "stop"]
 
 @dataclass(frozen=True, slots=True)
 class Aim:
-    """The coach's prescription for one exercise. ``ways`` in the order preferred; form always comes first, unlisted."""
+    """The coach's prescription for one exercise. ``ways`` in the order preferred; form always comes first, unlisted.
+
+    ``easier``: so it is in an easier week of the plan.
+    """
 
     sets: int
     reps: tuple[int, int]
@@ -23,6 +26,7 @@ class Aim:
     tempo: Tempo | None = None
     rest_s: float | None = None
     ways: tuple[Way, ...] = ("reps", "load")
+    easier: bool = False
 
 
 @dataclass(frozen=True, slots=True)

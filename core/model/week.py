@@ -102,7 +102,7 @@ class Honesty:
 
 @dataclass(frozen=True, slots=True)
 class WeekFacts:
-    """One client's week, from ``first`` to ``last``."""
+    """One client's week, from ``first`` to ``last``. ``easier``: the plan made it an easier one (or the next one)."""
 
     name: str
     first: date
@@ -119,6 +119,8 @@ class WeekFacts:
     proposals: tuple[Proposal, ...]
     held: Sign | Literal["screening"] | None = None
     has_plan: bool = True
+    easier: bool = False
+    easier_next: bool = False
 
 
 @dataclass(frozen=True, slots=True)

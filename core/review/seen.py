@@ -82,6 +82,8 @@ def changes(record: Record, first: date, last: date) -> tuple[ChangeSeen, ...]:
         for before, one in zip((None, *some), some, strict=False):
             if first <= one.on <= last and one.target is not None and one.target.way in ("ease", "stop", "form"):
                 cause = _cause(record, exercise, one, before)
+                if cause in ("misses", "other") and one.target.way == "ease" and record.plan.is_easier(one.on):
+                    continue  # the week itself is the cause, and is told once
                 found.append(
                     ChangeSeen(exercise, one.target.way, one.on, "form" if one.target.way == "form" else cause)
                 )

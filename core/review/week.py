@@ -14,7 +14,7 @@ def week_of(
 
     ``still_to_come``: the session of the last day may yet be done, so that without a set it is not counted as planned.
     """
-    first = last - timedelta(days=6)
+    first, middle = last - timedelta(days=6), last - timedelta(days=3)
     planned = seen.days_planned(record, first, last)
     trained = seen.days_trained(record, first, last)
     if still_to_come and last not in trained:
@@ -36,4 +36,6 @@ def week_of(
         proposals=record.proposals,
         held=record.held,
         has_plan=bool(record.plan.days),
+        easier=record.plan.is_easier(middle),
+        easier_next=record.plan.is_easier(middle + timedelta(weeks=1)),
     )

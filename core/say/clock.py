@@ -15,7 +15,7 @@ def _moved(voice: Voice, fact: Moved) -> list[str]:
 
 
 def _missed(voice: Voice, fact: Missed) -> list[str]:
-    return [voice.say("missed", title=fact.title, day=voice.weekday(fact.on))]
+    return [voice.say("missed", title=fact.title or voice.say("list.untitled"), day=voice.weekday(fact.on))]
 
 
 def _weekly(voice: Voice, fact: Weekly) -> list[str]:

@@ -93,7 +93,9 @@ def week(voice: Voice, facts: WeekFacts) -> str:
 
 def _head(voice: Voice, facts: WeekFacts) -> str:
     key = "review.head" if facts.planned else "review.head.coming" if facts.has_plan else "review.head.unplanned"
-    slots = {"kept": facts.kept, "planned": facts.planned, "sets": facts.sets}
+    more = facts.kept - facts.planned
+    key = "review.head.more" if facts.planned and more > 0 else key
+    slots = {"kept": facts.kept, "planned": facts.planned, "more": more, "sets": facts.sets}
     return voice.say(
         key, facts.kept, name=facts.name, first=voice.date(facts.first), last=voice.date(facts.last), **slots
     )
@@ -105,9 +107,15 @@ def _held(voice: Voice, facts: WeekFacts) -> str:
     return voice.say("review.held", sign=voice.say(f"sign.{facts.held}")) if facts.held else ""
 
 
+def _easier(voice: Voice, facts: WeekFacts) -> str:
+    if facts.easier:
+        return voice.say("review.easier")
+    return voice.say("review.easier.next") if facts.easier_next else ""
+
+
 def _steps(voice: Voice, facts: WeekFacts) -> str:
     if not facts.steps:
-        return voice.say("review.steps.none") if facts.sets else ""
+        return voice.say("review.steps.none") if facts.sets and not facts.easier else ""
     counted = Counter((one.exercise, one.way) for one in facts.steps)
     texts = []
     for (exercise, way), n in counted.items():
@@ -231,5 +239,5 @@ def _some(voice: Voice, texts: list[str]) -> str:
     return voice.listed([*texts[:_TOP], *([voice.say("review.more", n=more)] if more > 0 else [])])
 
 
-_PARTS: Final = (_head, _held, _steps, _trend, _muscles, _honesty, _aches, _changes, _proposes)
+_PARTS: Final = (_head, _held, _easier, _steps, _trend, _muscles, _honesty, _aches, _changes, _proposes)
 """The lines of a week, in their order."""

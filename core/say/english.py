@@ -129,6 +129,7 @@ ENGLISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "step.short.rest": "less rest",
     "step.short.load": "more load",
     # the session
+    "list.untitled": "Training",
     "list.head": "{title} at {time}, about {n} minutes.",
     "list.started": "{title}, about {n} minutes.",
     "list.line": "{exercise}{load}, {sets} x {count}{extras}",

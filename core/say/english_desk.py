@@ -49,6 +49,10 @@ ENGLISH_DESK: Final[Mapping[str, str | tuple[str, str]]] = {
     "plan.read.whole": "Put it in force?",
     "plan.read.nothing": "I found no session in that for {name}. A plan reads like: Mon 18:30 / Goblet squat 3x8-12, 2 left, rest 2 min",
     "plan.in_force": "In force for {name}: {days}.",
+    "plan.easier": "One week in {n} is easier: the next begins on {day}.",
+    "plan.waits": "For {name} from {day}: {days}. Until then the present plan stays.",
+    "plan.waits.told": "{coach} has a new plan for you from {day}: {days}.",
+    "plan.waiting": "From {day} another plan takes its place: {days}.",
     "plan.same": "That is {name}'s plan already.",
     "plan.refused": "Left as it was.",
     "plan.none": "{name} has no plan yet. Write: plan for {name}: and the plan under it.",
@@ -105,6 +109,7 @@ ENGLISH_DESK: Final[Mapping[str, str | tuple[str, str]]] = {
     "day.on": "on {day}",
     # a client's week
     "review.head": "{name}, {first} to {last}: {kept} of {planned} sessions, {sets} sets.",
+    "review.head.more": "{name}, {first} to {last}: {planned} of {planned} sessions and {more} more, {sets} sets.",
     "review.head.unplanned": (
         "{name}, {first} to {last}: {kept} session, {sets} sets; nothing planned.",
         "{name}, {first} to {last}: {kept} sessions, {sets} sets; nothing planned.",
@@ -115,6 +120,8 @@ ENGLISH_DESK: Final[Mapping[str, str | tuple[str, str]]] = {
     ),
     "review.held": "Held since an alarm: {sign}. Nothing is asked until you clear it.",
     "review.held.screening": "Held since an answer at joining that a physician should see first. Nothing is asked until you clear it.",
+    "review.easier": "This was the plan's easier week.",
+    "review.easier.next": "What comes next is the plan's easier week.",
     "review.steps": ("Step: {list}.", "Steps: {list}."),
     "review.steps.none": "No step this week.",
     "review.step": "{exercise} {way}",

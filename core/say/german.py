@@ -124,6 +124,7 @@ GERMAN: Final[Mapping[str, str | tuple[str, str]]] = {
     "step.short.range": "mehr Bewegungsweg",
     "step.short.rest": "weniger Pause",
     "step.short.load": "mehr Last",
+    "list.untitled": "Training",
     "list.head": "{title} um {time}, etwa {n} Minuten.",
     "list.started": "{title}, etwa {n} Minuten.",
     "list.line": "{exercise}{load}, {sets} x {count}{extras}",

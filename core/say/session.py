@@ -18,9 +18,11 @@ RECAP_CHARS: Final = 900
 
 def _listed(voice: Voice, fact: Listed) -> list[str]:
     if fact.started or fact.at is None:
-        head = voice.say("list.started", title=fact.title, n=fact.minutes)
+        head = voice.say("list.started", title=fact.title or voice.say("list.untitled"), n=fact.minutes)
     else:
-        head = voice.say("list.head", title=fact.title, time=voice.clock(fact.at), n=fact.minutes)
+        head = voice.say(
+            "list.head", title=fact.title or voice.say("list.untitled"), time=voice.clock(fact.at), n=fact.minutes
+        )
     room = LINES - 1
     shown = fact.lines if len(fact.lines) <= room else fact.lines[: room - 1]
     lines = [_line(voice, one) for one in shown]

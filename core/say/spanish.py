@@ -124,6 +124,7 @@ SPANISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "step.short.range": "más recorrido",
     "step.short.rest": "menos descanso",
     "step.short.load": "más carga",
+    "list.untitled": "Entrenamiento",
     "list.head": "{title} a las {time}, unos {n} minutos.",
     "list.started": "{title}, unos {n} minutos.",
     "list.line": "{exercise}{load}, {sets} x {count}{extras}",
