@@ -3,11 +3,15 @@
 from datetime import UTC, date, datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, Date, DateTime, Dialect, Integer, Text
+from sqlalchemy import REAL, BigInteger, Date, DateTime, Dialect, Double, Integer, Text
 from sqlalchemy.types import TypeDecorator, TypeEngine
 
 Key = BigInteger().with_variant(Integer(), "sqlite")
 """Whole numbers of 64 bits; SQLite's INTEGER holds them and makes row ids of them."""
+
+
+Real: TypeEngine[float] = REAL().with_variant(Double(), "postgresql")
+"""Numbers of double precision, which other engines call otherwise."""
 
 
 class Instant(TypeDecorator[datetime]):

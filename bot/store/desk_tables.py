@@ -1,7 +1,8 @@
 """The tables of the coach's desk. Rows, no logic; the others are in ``tables``, which hands these on."""
 
-from sqlalchemy import REAL, Column, ForeignKey, Index, PrimaryKeyConstraint
+from sqlalchemy import Column, ForeignKey, Index, PrimaryKeyConstraint
 
+from bot.store.columns import Real
 from bot.store.table_parts import day, moment, table, text, whole
 
 plan_version = table(
@@ -84,7 +85,7 @@ mark = table(
     whole("person", ForeignKey("person.id")),
     text("exercise"),
     day("on"),
-    Column("estimate", REAL, nullable=False),
+    Column("estimate", Real, nullable=False),
     PrimaryKeyConstraint("person", "exercise", "on"),
 )
 """What the estimate was at the end of a week, to compare later ones with."""

@@ -4,7 +4,6 @@ Texts named ``body`` hold JSON: acts and targets in the shape of the contracts, 
 """
 
 from sqlalchemy import (
-    REAL,
     Column,
     ForeignKey,
     Index,
@@ -14,6 +13,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
+from bot.store.columns import Real
 from bot.store.desk_tables import hours, mark, plan_version, question, rein, remark, word
 from bot.store.table_parts import day as _day
 from bot.store.table_parts import metadata
@@ -176,7 +176,7 @@ progress = _table(
     _text("exercise"),
     _text("body", nullable=True),  # empty: to be built again from the acts
     _text("made_by"),  # the version that folded it; by another it is built again
-    Column("usual_kg", REAL, nullable=True),
+    Column("usual_kg", Real, nullable=True),
     PrimaryKeyConstraint("person", "exercise"),
 )
 """A cache: each exercise's sessions before ``lifter.folded_through``, folded. Can be rebuilt from acts at any time."""

@@ -22,5 +22,5 @@ def put_new(conn: Connection, table: Table, rows: list[dict[str, object]]) -> in
     if not rows:
         return 0
     statement = _INSERT[conn.dialect.name](table).values(rows).on_conflict_do_nothing()
-    new: int = conn.execute(statement).rowcount
+    new: int = conn.execute(statement.execution_options(preserve_rowcount=True)).rowcount
     return new

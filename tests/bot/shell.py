@@ -5,12 +5,10 @@ from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, timedelta
-from functools import cache
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import Any
 
-from sqlalchemy import Table, create_engine, select
+from sqlalchemy import Table, select
 
 from bot.clock import Tick
 from bot.desk.rooms import Parts
@@ -32,13 +30,14 @@ from bot.ports import (
     Sent,
     Words,
 )
-from bot.store import migrate, people
+from bot.store import people
 from bot.store.engine import Store
 from bot.store.outbox import Reach
 from core.model.acts import SetAct
 from core.model.book import Book, Incoming
 from core.model.outcome import Keep, Outcome, Reply
 from core.model.quantities import Load
+from tests.bot.stores import url_in
 
 CHANNEL = "wire"
 MONDAY = datetime(2026, 3, 2, 17, 0, tzinfo=UTC)
@@ -171,25 +170,12 @@ class Shell:
         return await self.store.read(lambda conn: list(conn.execute(select(table).order_by(first)).all()))
 
 
-@cache
-def _fresh() -> bytes:
-    """An empty store, made once: the steps themselves are tested elsewhere."""
-    with TemporaryDirectory() as folder:
-        engine = create_engine(f"sqlite:///{folder}/gym.db")
-        with engine.begin() as conn:
-            migrate.upgrade(conn)
-        engine.dispose()
-        return (Path(folder) / "gym.db").read_bytes()
-
-
 @asynccontextmanager
 async def shell(folder: Path, *, pace: Pace | None = None, clock: HandClock | None = None) -> AsyncIterator[Shell]:
     """A shell on a fresh store (or the one that is in the folder already)."""
     clock = clock or HandClock()
-    if not (folder / "gym.db").exists():
-        (folder / "gym.db").write_bytes(_fresh())
     core, wire = FakeCore(), FakeWire()
-    url = f"sqlite+aiosqlite:///{folder / 'gym.db'}"
+    url = url_in(folder)
     async with await Store.open(url) as store:
         parts = Parts(core.answer, core.remind, FOLDING, {CHANNEL: wire.open}, lambda code: f"/start={code}", "test")
         post = Outbox(store, wire, Reach(CHANNEL), clock, pace or Pace())

@@ -23,7 +23,7 @@ from tests.bot.shell import CHANNEL, GROUP, INES, MONDAY, OTHER, RUTH, TOMAS, Sh
 
 
 @pytest.fixture
-async def room(tmp_path: Path) -> AsyncIterator[Shell]:
+async def room(each_store: str, tmp_path: Path) -> AsyncIterator[Shell]:
     async with shell(tmp_path) as opened:
         yield await with_people(opened)
 

@@ -17,7 +17,7 @@ from tests.bot.shell import CHANNEL, GROUP, INES, MONDAY, RUTH, TOMAS, Shell, sh
 
 
 @pytest.fixture
-async def room(tmp_path: Path) -> AsyncIterator[Shell]:
+async def room(each_store: str, tmp_path: Path) -> AsyncIterator[Shell]:
     async with shell(tmp_path) as opened:
         await with_people(opened)
         await opened.store.write(lambda conn: people.add_chat(conn, CHANNEL, GROUP, group=None))

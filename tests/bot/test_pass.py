@@ -22,7 +22,7 @@ TODAY = MONDAY.date()
 
 
 @pytest.fixture
-async def room(tmp_path: Path) -> AsyncIterator[Shell]:
+async def room(each_store: str, tmp_path: Path) -> AsyncIterator[Shell]:
     async with shell(tmp_path) as opened:
         yield await with_people(opened)
 

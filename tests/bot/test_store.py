@@ -73,21 +73,6 @@ def test_file_names_carry_the_numbers_of_their_steps() -> None:
     assert migrate.steps() == sorted(step.revision for step in script.walk_revisions())
 
 
-async def test_opening_again_changes_nothing_and_keeps_what_is_there(tmp_path: Path) -> None:
-    async with await Store.open(_url(tmp_path)) as store:
-        await store.write(lambda conn: conn.execute(insert(setting).values(name="a", value="b")))
-    async with await Store.open(_url(tmp_path)) as store:
-        assert await store.read(lambda conn: conn.execute(setting.select()).all()) == [("a", "b")]
-        assert await store.read(migrate.present) == migrate.newest()
-
-
-async def test_a_store_of_a_later_version_is_refused_with_the_remedy(tmp_path: Path) -> None:
-    async with await Store.open(_url(tmp_path)) as store:
-        await store.write(lambda conn: conn.execute(text("UPDATE alembic_version SET version_num = '9999'")))
-    with pytest.raises(StoreError, match="later version"):
-        await Store.open(_url(tmp_path))
-
-
 async def test_every_commit_is_on_the_disk_and_keys_hold(store: Store) -> None:
     def pragmas(conn: Connection) -> dict[str, object]:
         names = ("journal_mode", "synchronous", "foreign_keys", "secure_delete")
@@ -106,39 +91,6 @@ async def test_only_the_owner_may_read_it(store: Store, tmp_path: Path) -> None:
     modes = await asyncio.to_thread(_modes, tmp_path)
     assert "gym.db-wal" in modes
     assert set(modes.values()) == {0o600}
-
-
-async def test_a_failed_write_leaves_nothing(store: Store) -> None:
-    def half(conn: Connection) -> None:
-        conn.execute(insert(setting).values(name="a", value="b"))
-        raise ValueError("in the middle")
-
-    with pytest.raises(ValueError, match="middle"):
-        await store.write(half)
-    assert await store.read(lambda conn: conn.execute(setting.select()).all()) == []
-
-
-async def test_writers_at_once_take_turns(store: Store) -> None:
-    """Reads its number and writes it one higher: a lost turn would lose a count."""
-
-    def more(conn: Connection) -> None:
-        now = int(conn.execute(text("SELECT value FROM setting")).scalar_one())
-        conn.execute(text("UPDATE setting SET value = :value"), {"value": str(now + 1)})
-
-    await store.write(lambda conn: conn.execute(insert(setting).values(name="n", value="0")))
-    await asyncio.gather(*(store.write(more) for _ in range(40)))
-    assert await store.read(lambda conn: conn.execute(text("SELECT value FROM setting")).scalar_one()) == "40"
-
-
-async def test_a_cancelled_caller_does_not_break_a_transaction(store: Store, tmp_path: Path) -> None:
-    task = asyncio.ensure_future(store.write(lambda conn: conn.execute(insert(setting).values(name="a", value="b"))))
-    await asyncio.sleep(0)
-    task.cancel()
-    with pytest.raises(asyncio.CancelledError):
-        await task
-    await store.close()
-    async with await Store.open(_url(tmp_path)) as again:
-        assert await again.read(lambda conn: conn.execute(setting.select()).all()) == [("a", "b")]
 
 
 async def test_a_second_process_is_refused_with_a_clear_line(store: Store, tmp_path: Path) -> None:
@@ -171,7 +123,7 @@ async def test_the_file_is_free_again_after_closing(tmp_path: Path) -> None:
     ("url", "said"),
     [
         ("nonsense", "not one"),
-        ("postgresql+psycopg://somewhere/gym", "not served"),
+        ("postgresql+psycopg://somewhere/gym", "a database, not a file"),
         ("sqlite:///gym.db", "not served"),
         ("sqlite+aiosqlite://", "names no file"),
         ("sqlite+aiosqlite:///:memory:", "names no file"),

@@ -3,7 +3,7 @@
 import sqlalchemy as sa
 from alembic import op
 
-from bot.store.columns import Day, Instant, Key
+from bot.store.columns import Day, Instant, Key, Real
 
 revision = "0001"
 down_revision = None
@@ -268,7 +268,7 @@ def upgrade() -> None:
         sa.Column("exercise", sa.Text(), nullable=False),
         sa.Column("body", sa.Text(), nullable=True),
         sa.Column("made_by", sa.Text(), nullable=False),
-        sa.Column("usual_kg", sa.REAL(), nullable=True),
+        sa.Column("usual_kg", Real, nullable=True),
         sa.ForeignKeyConstraint(
             ["person"],
             ["person.id"],

@@ -3,7 +3,7 @@
 import sqlalchemy as sa
 from alembic import op
 
-from bot.store.columns import Day, Instant, Key
+from bot.store.columns import Day, Instant, Key, Real
 
 revision = "0003"
 down_revision = "0002"
@@ -113,7 +113,7 @@ def _rest() -> None:
         *_person("person"),
         sa.Column("exercise", sa.Text(), nullable=False),
         sa.Column("on", Day(), nullable=False),
-        sa.Column("estimate", sa.REAL(), nullable=False),
+        sa.Column("estimate", Real, nullable=False),
         sa.PrimaryKeyConstraint("person", "exercise", "on"),
         sqlite_strict=True,
     )

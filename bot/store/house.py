@@ -1,0 +1,59 @@
+"""Opens a bot's tables in a PostgreSQL database: makes its schema where there is none, and takes the missing steps.
+
+Several services may open the same at once; they take turns at it.
+"""
+
+from typing import Final
+
+from sqlalchemy import Connection, text
+from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
+
+from bot.ports import StoreError
+from bot.store import migrate
+from bot.store.engine import parsed
+from bot.store.postgres import House, Pool, named
+
+_TURN: Final = 0x72756E67
+"""The advisory lock of who brings tables up to date; a number of ours."""
+
+
+def pool_of(url: str) -> Pool:
+    """Connections to a database, opened when they are first wanted. Raises StoreError for a URL that is none."""
+    try:
+        return Pool(parsed(url))
+    except (ArgumentError, NoSuchModuleError, ImportError) as problem:
+        raise StoreError(f"the store's URL is not understood ({type(problem).__name__})") from None
+
+
+async def enter(pool: Pool, schema: str | None, *, hold: bool, create: bool, own: bool) -> House:
+    """One bot's tables, up to date. Raises StoreError for everything that is wrong with them."""
+    house = House(pool, schema, own=own)
+    try:
+        await house.alone(lambda conn: _prepare(conn, schema, hold=hold, create=create))
+    except StoreError:
+        await house.close()
+        raise
+    except DBAPIError as problem:
+        await house.close()
+        raise StoreError(
+            f"the store's database cannot be used ({_short(problem)}): is it there and reachable?"
+        ) from None
+    return house
+
+
+def _prepare(conn: Connection, schema: str | None, *, hold: bool, create: bool) -> None:
+    conn.execute(text("SELECT pg_advisory_xact_lock(:turn)"), {"turn": _TURN})
+    if schema is not None:
+        conn.execute(text(f'CREATE SCHEMA IF NOT EXISTS "{named(schema)}"'))
+    found = migrate.present(conn)
+    if found is None and not create:
+        raise StoreError("there is no store in that database: name another, or fill it with `rungbook demo`")
+    if hold or found is None:
+        migrate.upgrade(conn)
+    else:
+        migrate.insist(conn)
+
+
+def _short(problem: DBAPIError) -> str:
+    """The first line of the driver's words; it names host and database, and no password."""
+    return str(problem.orig).strip().split("\n")[0]
