@@ -1,18 +1,19 @@
-"""A group's challenge in words and presses: opened, joined, left, paused, asked about, and the coach's word on reports.
+"""A group's challenge in words and presses: who speaks to it about what, and the members' part of it.
 
 Hears only what is said to the service. Reads with core.challenge.spoken, says with core.say.group; scores nothing.
 """
 
 from typing import Final
 
-from bot.desk import group_judge, group_posts, group_words
+from bot.desk import group_coach, group_judge, group_posts, group_words
 from bot.desk.group_member import Member
+from bot.desk.group_room import answer, group_chat, none_open
 from bot.desk.rooms import Case
 from bot.ports import Press, Words
 from bot.store import challenges, inbox, people
 from bot.store.challenges import Open
 from bot.store.people import Chat, Person
-from core.challenge.spoken import Joining, Opening, Spoken, opening_of, spoken
+from core.challenge.spoken import Joining, Spoken, spoken
 
 PRESSED: Final = "c"
 """The beginning of the data of this desk's buttons."""
@@ -28,9 +29,6 @@ def heard(case: Case, opened: Words | Press, who: Person | None) -> bool:
     return done
 
 
-# Words
-
-
 def _said(case: Case, opened: Words, who: Person | None) -> bool:
     if opened.edit:
         return False
@@ -40,106 +38,23 @@ def _said(case: Case, opened: Words, who: Person | None) -> bool:
     if said is None:
         return False
     if said.kind == "how":
-        return _how(case, opened, who)
+        return group_coach.how(case, opened, who)
     if said.kind in ("open", "end"):
-        return _of_coach(case, opened, who, said)
+        return group_coach.heard(case, opened, who, said)
     return _of_member(case, opened, who, said)
 
 
-def _how(case: Case, opened: Words, who: Person | None) -> bool:
-    """What can be said about challenges: to the one who asks, where they ask it."""
-    if case.private and (who is None or not who.coaches):
-        return False
-    here = None if case.private else _group_chat(case, opened, who)
-    _answer(case, group_words.own_voice(case.conn, who).say("group.how"), here)
-    return True
-
-
-def _of_coach(case: Case, opened: Words, who: Person | None, said: Spoken) -> bool:
-    here = None if case.private else _group_chat(case, opened, who)
-    if who is None or not who.coaches or (here is not None and challenges.coach_of(case.conn, here.id) != who.id):
-        if case.private:
-            return False
-        _answer(case, group_words.own_voice(case.conn, who).say("group.coach_only"), here)
-        return True
-    if said.kind == "open":
-        _open(case, who, said.rest, here)
-    else:
-        _end(case, who, said.rest, here)
-    return True
-
-
-def _open(case: Case, coach: Person, rest: str, here: Chat | None) -> None:
-    voice = group_words.own_voice(case.conn, coach)
-    today = case.now.astimezone(voice.zone).date()
-    wanted = opening_of(rest, today)
-    where = here.id if here is not None else _where(case, coach, wanted)
-    if where is None:
-        return
-    going = challenges.in_chat(case.conn, where)
-    if going is not None:
-        last = voice.date(going.noun.last)
-        _answer(case, voice.say("group.already", title=going.noun.title, last=last), here)
-    elif wanted.trouble is not None:
-        _answer(case, group_words.trouble(voice, wanted), here)
-    else:
-        key = challenges.add(case.conn, where, coach.id, wanted.challenge, coach.zone, case.thread)
-        group_posts.announce(case.conn, case.parts, challenges.get(case.conn, key), case.now)
-        if here is None:
-            name = dict(challenges.groups_of(case.conn, coach.id, case.channel))[where]
-            _answer(case, voice.say("group.opened", group=name), None)
-
-
-def _where(case: Case, coach: Person, wanted: Opening) -> int | None:
-    """The chat of the coach's group that is meant; None: it was asked for."""
-    groups = challenges.groups_of(case.conn, coach.id, case.channel)
-    named = [key for key, name in groups if wanted.group and wanted.group.casefold() in name.casefold()]
-    if len(named) == 1 or len(groups) == 1:
-        return named[0] if len(named) == 1 else groups[0][0]
-    voice = group_words.own_voice(case.conn, coach)
-    key = "group.which_group" if groups else "group.no_group"
-    _answer(case, voice.say(key, list=voice.listed([name for _, name in groups])), None)
-    return None
-
-
-def _end(case: Case, coach: Person, rest: str, here: Chat | None) -> None:
-    found = challenges.in_chat(case.conn, here.id) if here is not None else _one_of(case, coach, rest)
-    if found is None:
-        if here is not None:
-            _none_open(case, coach, here)
-        return
-    group_posts.end(case.conn, found, case.now)
-    if here is None:
-        _answer(case, group_words.voice(found).say("group.cancelled", title=found.noun.title), None)
-
-
-def _one_of(case: Case, coach: Person, rest: str) -> Open | None:
-    """The one of the coach's challenges that the words mean, by its title or its group; None: it was asked for."""
-    names = dict(challenges.groups_of(case.conn, coach.id, case.channel))
-    mine = challenges.of_coach(case.conn, coach.id)
-    said = rest.casefold().removeprefix("in ").strip()
-    meant = [one for one in mine if said and said in f"{one.noun.title}\n{names.get(one.chat, '')}".casefold()]
-    if len(meant) == 1 or len(mine) == 1:
-        return (meant or mine)[0]
-    if mine:
-        voice = group_words.own_voice(case.conn, coach)
-        _answer(case, voice.say("group.which_end", list=voice.listed([one.noun.title for one in mine])), None)
-    else:
-        _none_open(case, coach, None)
-    return None
-
-
 def _of_member(case: Case, opened: Words, who: Person | None, said: Spoken) -> bool:
-    here = None if case.private else _group_chat(case, opened, who)
+    here = None if case.private else group_chat(case, opened, who)
     several = challenges.of_person(case.conn, who.id) if who is not None and here is None else []
     if who is not None and len(several) > 1:
         voice = group_words.own_voice(case.conn, who)
-        _answer(case, voice.say("group.which_of", list=voice.listed([one.noun.title for one in several])), None)
+        answer(case, voice.say("group.which_of", list=voice.listed([one.noun.title for one in several])), None)
         return True
     found = _meant(case, who, said, here)
     if found is None:
         if here is not None:
-            _none_open(case, who, here)
+            none_open(case, who, here)
         return here is not None
     if who is None or not who.lifts:
         if said.kind == "standings":
@@ -147,7 +62,7 @@ def _of_member(case: Case, opened: Words, who: Person | None, said: Spoken) -> b
         else:
             _stranger(case, found, here)
         return True
-    _answer(case, Member(case, found, who, opened.name).does(said), here)
+    answer(case, Member(case, found, who, opened.name).does(said), here)
     return True
 
 
@@ -167,10 +82,7 @@ def _meant(case: Case, who: Person | None, said: Spoken, here: Chat | None) -> O
 
 
 def _standings(case: Case, found: Open, here: Chat | None) -> None:
-    _answer(case, group_posts.now_standing(case.conn, case.parts, found, case.now), here)
-
-
-# Presses
+    answer(case, group_posts.now_standing(case.conn, case.parts, found, case.now), here)
 
 
 def _pressed(case: Case, press: Press, who: Person | None) -> bool:
@@ -190,48 +102,18 @@ def _join_pressed(case: Case, press: Press, who: Person | None, which: tuple[int
     here = people.chat_of(case.conn, case.channel, case.arrived.raw.chat)
     found = challenges.in_chat(case.conn, here.id) if here is not None else None
     if found is None or found.id != which[0]:
-        _none_open(case, who, here)
+        none_open(case, who, here)
     elif who is None or not who.lifts:
         _stranger(case, found, here)
     else:
         teams = found.noun.teams
         team = teams[int(which[1])] if which[1].isdecimal() and int(which[1]) < len(teams) else None
         text = Member(case, found, who, press.name).join(Joining(None, team))
-        _answer(case, text, here)
+        answer(case, text, here)
 
 
 def _stranger(case: Case, found: Open, here: Chat | None) -> None:
     """Someone without a place of their own here: the way in."""
     link = case.parts.link(found.door) if found.door else None
     voice = group_words.voice(found)
-    _answer(case, voice.say("group.stranger", link=link) if link else voice.say("group.stranger.plain"), here)
-
-
-def _none_open(case: Case, who: Person | None, here: Chat | None) -> None:
-    _answer(case, group_words.own_voice(case.conn, who).say("group.none.open"), here)
-
-
-def _answer(case: Case, text: str, here: Chat | None) -> None:
-    """Answer where it was said; in a chat that is none of ours yet, without keeping anything."""
-    chat = here or people.chat_of(case.conn, case.channel, case.arrived.raw.chat)
-    if chat is None:
-        case.reply_unknown(text)
-    else:
-        case.reply(text, chat)
-
-
-def _group_chat(case: Case, opened: Words, who: Person | None) -> Chat | None:
-    """The group that it was said in. A coach's first word makes a chat their group."""
-    chat = people.chat_of(case.conn, case.channel, case.arrived.raw.chat)
-    if who is None:
-        return chat
-    if chat is None:
-        chat = people.add_chat(case.conn, case.channel, case.arrived.raw.chat)
-    if who.coaches and challenges.coach_of(case.conn, chat.id) is None:
-        challenges.found_group(case.conn, chat.id, opened.title or _unnamed(case, who), who.id)
-    people.chat_seen(case.conn, chat.id, case.now)
-    return chat
-
-
-def _unnamed(case: Case, coach: Person) -> str:
-    return group_words.own_voice(case.conn, coach).say("group.unnamed")
+    answer(case, voice.say("group.stranger", link=link) if link else voice.say("group.stranger.plain"), here)

@@ -3,13 +3,14 @@
 from collections.abc import Iterable
 from typing import Final
 
-from core.challenge.scoring import BOUNDS, EXERCISE, SESSION, UNSEEN, Bound, Row, T
+from core.challenge.bounds import BOUNDS, UNSEEN, Bound
+from core.challenge.scoring import EXERCISE, SESSION, Row, T
 from core.evidence.numbers import NUMBERS
 
 _HEAD: Final = """# How a challenge is scored
 
-Made from the rows in `core/challenge/scoring.py` and `core/evidence/numbers.py` by `rungbook rules --challenge`; do not
-edit by hand.
+Made from the rows in `core/challenge/scoring.py`, `bounds.py` beside it and `core/evidence/numbers.py` by
+`rungbook rules --challenge`; do not edit by hand.
 
 A planned session is worth one when it is kept, and one more that its exercises share. Points are what was earned of
 every hundred that could be. Of each table the first row that fits decides. No load, no body weight, no kit and no years

@@ -7,7 +7,7 @@ from datetime import UTC, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
-from bot.store import people, plans
+from bot.store import challenges, people, plans
 from core.model.acts import SetAct
 from core.model.book import Book, Incoming
 from core.model.lifter import Ache
@@ -21,6 +21,7 @@ FRIDAY = datetime(2026, 2, 27, 12, 0, tzinfo=UTC)
 """Before the first Monday."""
 
 MEMBERS = {"Ruth": 1000001, "Tomas": 1000002, "Piet": 1000003, "Mira": 1000004}
+RUTH, TOMAS, PIET, MIRA = MEMBERS.values()
 SQUAT, ROW = "back-squat", "dumbbell-row"
 AIM = Aim(2, (5, 8))
 PLAN = Plan(
@@ -124,3 +125,13 @@ def _seed(conn: Any) -> None:
         people.make_lifter(conn, one.id, coach.id)
         people.reach(conn, one.id, CHANNEL, user)
         plans.set_weekly(conn, one.id, PLAN)
+
+
+async def the(here: World) -> challenges.Open:
+    return await here.room.store.read(lambda conn: challenges.get(conn, 1))
+
+
+async def lines(here: World) -> list[str]:
+    """The standings as anyone in the group may ask for them."""
+    (said,) = await here.in_group(INES, "standings")
+    return said.split("\n")[1:]

@@ -1,29 +1,27 @@
-"""The challenge's scoring: each row by an example of its own, the bounds, the standings, and what is understood."""
+"""The challenge's scoring: each row by an example of its own, the bounds, the page, the standings."""
 
 from dataclasses import replace
-from datetime import date, datetime, timedelta
+from datetime import date, timedelta
 from pathlib import Path
 from typing import get_args
 
 import pytest
 
-from core.challenge.judging import Surprise, beyond_belief, considered, result_of, surprise
+from core.challenge.bounds import BOUNDS, UNSEEN
 from core.challenge.ledger import chances_of
 from core.challenge.page import scoring_page
-from core.challenge.scoring import BOUNDS, EXERCISE, SESSION, UNSEEN
-from core.challenge.spoken import joining_of, opening_of, spoken
+from core.challenge.scoring import EXERCISE, SESSION
 from core.challenge.standings import points_of, table
-from core.challenge.striking import Struck, struck
-from core.challenge.telling import Telling, told_live
-from core.decide.judge import as_asked
 from core.evidence.numbers import NUMBERS
-from core.model.acts import SetAct
 from core.model.challenge import Attempt, Challenge, Counts, DayDone, Entrant, Record, Result, Stay, Word
-from core.model.quantities import Load
-from core.model.target import Forecast, Target, TargetSet, Verdict
+from core.model.target import Verdict
 
 MONDAY = date(2026, 3, 2)
+
+
 SIX = Challenge("Six", MONDAY, 6)
+
+
 BEFORE = MONDAY - timedelta(days=3)
 
 
@@ -194,178 +192,6 @@ def test_points_do_not_count_how_often_someone_trains() -> None:
         ),
     )
     assert points_of(SIX, two) == points_of(SIX, four) == 50
-
-
-ASKED = Target("reps", (TargetSet(Load("per_hand", 10.0), (8, 12), 2.0, (2.0, 0.0, 1.0, 0.0)),) * 3)
-
-
-def did(reps: tuple[int, ...], **more: object) -> tuple[SetAct, ...]:
-    acts = (SetAct("dumbbell-row", Load("per_hand", 10.0), one) for one in reps)
-    return tuple(replace(act, **more) for act in acts)  # type: ignore[arg-type]
-
-
-@pytest.mark.parametrize(
-    ("sets", "result"),
-    [
-        (did((9, 8, 8)), "met"),
-        (did((9, 8, 8), rir=2.0), "met"),
-        (did((9, 8, 7), rir=2.0), "stopped"),
-        (did((9, 8, 7)), "stopped"),
-        (did((9, 8, 8), rir=0.0), "pushed"),
-        (did((9, 8, 6), failed=True), "pushed"),
-        (did((9, 8, 5), rir=4.0), "otherwise"),
-        (did((9, 8, 8), form="loose"), "otherwise"),
-        (did((9, 8, 8), load=Load("per_hand", 7.5)), "otherwise"),
-        (did((9, 8)), "part"),
-        (did((12,), warmup=True), "none"),
-        ((), "none"),
-    ],
-)
-def test_what_became_of_a_target(sets: tuple[SetAct, ...], result: Result) -> None:
-    assert result_of(ASKED, sets, as_asked, Surprise()) == result
-
-
-def test_short_sets_without_a_word_on_reserve_are_held_against_the_forecast() -> None:
-    sets = did((5, 5, 5))
-    expected = tuple(Forecast(9.0, 1.5) for _ in sets)
-    seen = surprise(sets, expected)
-    assert seen.below == pytest.approx(4 / 1.5)
-    assert result_of(ASKED, sets, as_asked, seen) == "otherwise"
-    assert result_of(ASKED, did((8, 8, 7)), as_asked, surprise(did((8, 8, 7)), expected)) == "stopped"
-
-
-def test_beyond_belief_needs_both_the_spread_and_the_repetitions() -> None:
-    expected = tuple(Forecast(9.0, 0.5) for _ in range(3))
-    assert not beyond_belief(surprise(did((11, 11, 11)), expected))
-    assert beyond_belief(surprise(did((12, 9, 9)), expected))
-    assert not beyond_belief(surprise(did((14, 14, 14)), tuple(Forecast(9.0, 2.0) for _ in range(3))))
-
-
-def test_what_is_forecast_is_what_was_done() -> None:
-    first = considered(ASKED, did((9, 8, 8), load=Load("per_hand", 12.5), rir=1.0))[0]
-    assert (first.load, first.reps, first.rir, first.tempo) == (
-        Load("per_hand", 12.5),
-        (9, 9),
-        1.0,
-        (2.0, 0.0, 1.0, 0.0),
-    )
-
-
-TODAY = date(2026, 11, 25)  # a Wednesday
-
-
-@pytest.mark.parametrize(
-    ("text", "expected"),
-    [
-        ("challenge", Challenge("Challenge", date(2026, 11, 30), 6)),
-        (
-            'challenge "Autumn" for 6 weeks from Monday, steps and sessions, teams Red and Blue',
-            Challenge("Autumn", date(2026, 11, 30), 6, "both", ("Red", "Blue")),
-        ),
-        (
-            "open a challenge called Long Dark, four weeks from 7 December, steps only",
-            Challenge("Long Dark", date(2026, 12, 7), 4, "steps"),
-        ),
-        (
-            "/challenge 8 weeks starting tomorrow, kept sessions only",
-            Challenge("Challenge", date(2026, 11, 26), 8, "sessions"),
-        ),
-        (
-            "Challenge: teams A, B and C from next Monday for 3 weeks",
-            Challenge("Challenge", date(2026, 11, 30), 3, "both", ("A", "B", "C")),
-        ),
-        ("start a challenge from today", Challenge("Challenge", TODAY, 6)),
-        ("new challenge from 3 January for two weeks", Challenge("Challenge", date(2027, 1, 3), 2)),
-    ],
-)  # fmt: skip
-def test_opening_in_plain_words(text: str, expected: Challenge) -> None:
-    said = spoken(text)
-    assert said is not None
-    assert said.kind == "open"
-    opening = opening_of(said.rest, TODAY)
-    assert (opening.challenge, opening.trouble) == (expected, None)
-
-
-def test_opening_trouble_and_group() -> None:
-    assert opening_of("from 2026-01-01", TODAY).trouble == "past"
-    assert opening_of("for 40 weeks", TODAY).trouble == "weeks"
-    assert opening_of("in Harbour Street, 4 weeks", TODAY).group == "Harbour Street"
-    assert NUMBERS["challenge.weeks"].low <= opening_of("", TODAY).challenge.weeks <= NUMBERS["challenge.weeks"].high
-
-
-@pytest.mark.parametrize(
-    ("text", "kind"),
-    [("challenge?", "how"), ("challenge help", "how"),
-     ("end challenge", "end"), ("join as Mo", "join"), ("count me in", "join"), ("leave", "leave"), ("pause", "pause"),
-     ("I'm back", "back"), ("standings", "standings"), ("back squat 100 x 5", None), ("pause 2 s at the bottom", None),
-     ("points of contact", None), ("goblet squat 24 x 10", None)],
-)  # fmt: skip
-def test_words_about_a_challenge_and_words_that_are_not(text: str, kind: str | None) -> None:
-    said = spoken(text)
-    assert (said.kind if said else None) == kind
-
-
-def test_joining_names_and_teams() -> None:
-    teams = ("Red", "Blue")
-    assert [joining_of(rest, teams).shown for rest in ("", "as Mo", "Blue as Mo B", "as Mo in team Red")] == [
-        None,
-        "Mo",
-        "Mo B",
-        "Mo",
-    ]
-    assert [joining_of(rest, teams).team for rest in ("", "as Mo", "Blue as Mo B", "as Mo in team Red")] == [
-        None,
-        None,
-        "Blue",
-        "Red",
-    ]
-
-
-@pytest.mark.parametrize(
-    ("text", "expected"),
-    [
-        ("don't count Mo on Tuesday", Struck("Mo", date(2026, 11, 24), counts=False)),
-        ("Don’t count Mo B's session of last Monday.", Struck("Mo B", date(2026, 11, 23), counts=False)),
-        ("do not count Mo on Thursday", Struck("Mo", date(2026, 11, 19), counts=False)),
-        ("count Mo on Wednesday", Struck("Mo", TODAY, counts=True)),
-        ("count Mo of yesterday", Struck("Mo", date(2026, 11, 24), counts=True)),
-        ("don't count Jonas on 3 November", Struck("Jonas", date(2026, 11, 3), counts=False)),
-        ("don't count Mo on 3 December", Struck("Mo", date(2025, 12, 3), counts=False)),
-        ("don't count Mo on 2026-11-20", Struck("Mo", date(2026, 11, 20), counts=False)),
-        ("don't count it", None),
-        ("count me in", None),
-        ("count Mo on the machine", None),
-    ],
-)
-def test_the_coach_takes_a_session_out_or_puts_it_back(text: str, expected: Struck | None) -> None:
-    assert struck(text, TODAY) == expected
-
-
-STARTED = datetime(2026, 3, 2, 18, 0)  # noqa: DTZ001  # a wall clock time in the lifter's zone
-
-
-def telling(*told: tuple[float, float], starts: datetime = STARTED) -> list[Telling]:
-    """Messages by minutes after the start, and how many seconds what they tell takes as asked."""
-    return [Telling(starts + timedelta(minutes=after), takes) for after, takes in told]
-
-
-@pytest.mark.parametrize(
-    ("told", "live"),
-    [
-        (telling((0, 540), (5.5, 540)), True),  # two exercises of nine minutes: 0.3 of 18 minutes are 5.4
-        (telling((0, 540), (5.3, 540)), False),
-        (telling((0, 0), (30, 1080)), True),  # "starting", and all of it at the end
-        (telling((0, 1080), (30, 0)), False),  # all of it at once, and a word later
-        (telling((0, 1080)), False),
-        (telling((0, 0), (30, 0)), False),  # no set at all
-        (telling((0, 90), (2, 90), (4, 90)), True),  # a short session needs no longer than it is
-        (telling((0, 540), (30, 540), starts=STARTED + timedelta(hours=9)), True),  # begun at three in the night
-        (telling((0, 540), (30, 540), starts=STARTED + timedelta(hours=15)), False),  # told the morning after
-    ],
-)
-def test_told_live_is_told_over_a_good_part_of_the_time_it_takes(told: list[Telling], live: bool) -> None:
-    assert told_live(told, STARTED.date()) is live
-    assert told_live(reversed(told), STARTED.date()) is live
 
 
 def test_the_coachs_word_settles_what_waits() -> None:
