@@ -24,6 +24,7 @@ from core.model.acts import (
     Erase,
     Finish,
     Next,
+    OnlyKit,
     SetAct,
     Skip,
     Swap,
@@ -46,6 +47,7 @@ ACTS: Final[Mapping[str, type]] = {
     "skip": Skip,
     "swap": Swap,
     "bodyweight": Bodyweight,
+    "only_kit": OnlyKit,
 }
 """The contract's name of each act."""
 

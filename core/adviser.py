@@ -14,7 +14,7 @@ from core.decide.judge import met as met_target
 from core.decide.kit import plates_a_side
 from core.decide.rules import RULES
 from core.evidence.body import row_of, traits_of
-from core.flow.day import aim_of
+from core.flow.day import aim_of, lifter_on
 from core.model.acts import SetAct
 from core.model.book import Book
 from core.model.lifter import Lifter
@@ -39,7 +39,7 @@ class Advisers:
     def today(self, book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
         """Advice for the sets still to do today."""
         fixed = book.fixed.get(exercise)
-        key = ("today", on, exercise, done, aim_of(book, on, exercise), _person(book.lifter), fixed)
+        key = ("today", on, exercise, done, aim_of(book, on, exercise), _person(lifter_on(book, on)), fixed)
         return self._once(key, lambda: _today(book, on, exercise, done))
 
     def after(self, book: Book, session: Session, exercise: str, on: date) -> Advice:
@@ -76,12 +76,12 @@ class Advisers:
 
 
 def _today(book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
-    progress, aim = _progress(book, exercise), aim_of(book, on, exercise)
-    advice = advise_from(progress, book.lifter, exercise, aim, on, today=done)
+    progress, aim, lifter = _progress(book, exercise), aim_of(book, on, exercise), lifter_on(book, on)
+    advice = advise_from(progress, lifter, exercise, aim, on, today=done)
     fixed = book.fixed.get(exercise)
     if fixed is None or advice.why[0].rule in BODY_FIRST:
         return advice
-    return _by_hand(advise_from(progress, book.lifter, exercise, aim, on, done, _left(fixed, done)), fixed, done)
+    return _by_hand(advise_from(progress, lifter, exercise, aim, on, done, _left(fixed, done)), fixed, done)
 
 
 def _left(fixed: Target, done: tuple[SetAct, ...]) -> tuple[TargetSet, ...]:
@@ -94,7 +94,7 @@ def _by_hand(seen: Advice, fixed: Target, done: tuple[SetAct, ...]) -> Advice:
 
 
 def _person(lifter: Lifter) -> object:
-    return lifter.aches, lifter.bodyweight_kg
+    return lifter.aches, lifter.bodyweight_kg, repr(lifter.kit)
 
 
 def _progress(book: Book, exercise: str) -> Progress:

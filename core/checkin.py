@@ -11,11 +11,13 @@ from typing import Final
 
 from core import due
 from core.adviser import Advisers
-from core.flow import answers, calendar, offers, opening, phrases, talk
+from core.flow import answers, calendar, course, nudges, offers, opening, phrases, talk, today
 from core.flow.scene import Scene
 from core.flow.setting import setting_of
 from core.flow.work import work
-from core.model.acts import Act, Alarm
+from core.join.today import Found, Usual, today_in
+from core.join.wishes import OnlyToday, ShortOfTime, Today
+from core.model.acts import Act, Alarm, Begin
 from core.model.book import Book, Incoming
 from core.model.outcome import AgendaChange, Outcome
 from core.model.reading import Reading
@@ -35,12 +37,15 @@ def answer(incoming: Incoming, book: Book, now: datetime) -> Outcome:
 
 def remind(kind: str, on: date, book: Book, now: datetime) -> Outcome:
     """What a row of the agenda that has come due says, and the rows that follow it. Nothing said: it was dropped."""
+    kind, _, about = kind.partition(":")
     scene = opening.of_clock(on if kind == "prompt" else None, book, now, Advisers())
     plan = scene.book.planned_for_today if kind == "prompt" and scene.book.planned_for_today else book.plan
     judged = due.judge(kind, on, now, book.profile, plan)
     if judged.verdict == "wait":
         return Outcome(agenda=(AgendaChange(kind, on, judged.until),))
-    if judged.verdict == "say" and kind in _REMINDERS:
+    if judged.verdict == "say" and kind == nudges.KIND:
+        scene = nudges.said(scene, on, int(about), course.standing(scene))
+    elif judged.verdict == "say" and kind in _REMINDERS:
         scene = _REMINDERS[kind](scene, on)
     scene = scene.plans(*due.following(kind, book.profile, book.plan, now))
     moment = Moment(book.profile, book.lifter.unit, 0, now)
@@ -57,6 +62,9 @@ _REMINDERS: Final[Mapping[str, Callable[[Scene, date], Scene]]] = {
 
 def _heard(scene: Scene, text: str) -> Scene:
     """A text: the answer to the open question, an everyday phrase, or something to be read."""
+    wish = today_in(text, Usual(scene.book.lifter.unit, scene.book.lifter.kit))
+    if wish is not None and not any(isinstance(act, Alarm) for act in _read(scene, text).acts):
+        return _otherwise(scene, wish)
     reading = offers.offered(scene, _read(scene, text), lambda setting: read(text, setting))
     chosen = _answer_of(scene, text, reading)
     if chosen is not None:
@@ -64,6 +72,29 @@ def _heard(scene: Scene, text: str) -> Scene:
     if talk.open_question(scene) is not None and answers.is_place(text):
         return talk.asks_again(scene)
     return talk.phrase(scene, text, heard=bool(reading.acts)) or _worked(scene, reading, text)
+
+
+def _otherwise(scene: Scene, found: Found) -> Scene:
+    """A wish for today, with what else the message tells: a beginning is told of today as wished, sets come first."""
+    reading = _read(scene, found.rest)
+    begins = any(isinstance(act, Begin) for act in reading.acts)
+    if not begins:
+        scene = work(scene, reading.acts, asks=True)
+    scene = _wished(scene, found.wish)
+    scene = work(scene, reading.acts, asks=reading.ask is not None) if begins else scene
+    scene = talk.beside(scene, () if reading.acts or phrases.is_courtesy(found.rest) else (found.rest,))
+    if reading.ask is not None:
+        return talk.asks(scene, reading.ask)
+    return scene if begins else today.stands(scene)
+
+
+def _wished(scene: Scene, wish: Today) -> Scene:
+    match wish:
+        case ShortOfTime(minutes):
+            return today.shortened(scene, minutes)
+        case OnlyToday(kit, beside, odd):
+            return today.only_with(scene, kit, beside, odd)
+    return today.all_again(scene)
 
 
 def _read(scene: Scene, text: str) -> Reading:

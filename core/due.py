@@ -30,7 +30,8 @@ LATEST: Final[Mapping[str, timedelta]] = {
 """How late each kind is still said. A prompt is said until its session starts, whenever that is."""
 
 HEEDS_QUIET: Final = frozenset({"prompt", "missed", "recap", "summary"})
-"""Kinds that wait for the end of quiet hours. Alarms are replies and never wait."""
+"""Kinds that wait for the end of quiet hours. Alarms are replies and never wait; word that a rest is over answers a set
+of minutes ago, and was asked for."""
 
 Verdict = Literal["say", "wait", "drop"]
 

@@ -25,6 +25,7 @@ from core.join.wishes import (
     Named,
     NoAches,
     NoHeavier,
+    Nudges,
     Plain,
     Quiet,
     Reminders,
@@ -244,6 +245,10 @@ def _reminders(me: Oneself, wish: Reminders) -> Lines:
     return [me.say("about.reminders.on" if wish.on else "about.reminders.off", n=me.profile.prompt_lead_minutes)]
 
 
+def _nudges(me: Oneself, wish: Nudges) -> Lines:
+    return [me.with_profile(nudges=wish.on).say("about.nudges.on" if wish.on else "about.nudges.off")]
+
+
 def _away(me: Oneself, wish: Away) -> Lines:
     if not me.today <= wish.last <= me.today + LONGEST_PAUSE:
         return [me.say("about.which_day", said=me.voice.date(wish.last))]
@@ -322,6 +327,7 @@ _WORK: Final[Mapping[type, Callable[[Oneself, Any], Lines]]] = {
     NoHeavier: _no_heavier,
     Lead: _lead,
     Reminders: _reminders,
+    Nudges: _nudges,
     Away: _away,
     Quiet: _quiet,
     Speak: _speak,

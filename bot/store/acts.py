@@ -9,9 +9,9 @@ from sqlalchemy import Connection, Row, func, insert, select, update
 
 from bot.codec import ACTS
 from bot.store.shapes import act_of, act_text
-from bot.store.tables import act
-from core.model.acts import Act
-from core.model.book import Kept
+from bot.store.tables import act, inbox
+from core.model.acts import Act, Alarm
+from core.model.book import Ended, Kept
 from core.model.outcome import Keep
 
 PLACES: Final = 1_000
@@ -93,6 +93,36 @@ def supersede(conn: Connection, cause: Cause) -> Touched:
         _end(conn, old.id, cause)
         touched |= _touch(old)
     return touched
+
+
+def take_back(conn: Connection, cause: Cause) -> Touched:
+    """What the message changed stands as before, and what it reported is erased; an alarm is not taken back by a word.
+
+    The message itself ended them, not the one that asked for it, so that taking back cannot be taken for a change.
+    """
+    touched = reopen(conn, cause)
+    mine = select(act).where(act.c.person == cause.person, act.c.message == cause.number, act.c.state == "kept")
+    for old in conn.execute(mine.where(act.c.kind != _KINDS[Alarm])).all():
+        conn.execute(update(act).where(act.c.id == old.id).values(state="erased", ended_by=cause.number))
+        touched |= _touch(old)
+    return touched
+
+
+def ended_since(conn: Connection, who: int, since: datetime) -> tuple[Ended, ...]:
+    """What messages that arrived since then amended or erased of others, where nothing changed it again."""
+    heir = act.alias()
+    query = select(act, inbox.c.received, heir.c.state.label("heir_state")).join(inbox, inbox.c.seq == act.c.ended_by)
+    query = query.join(heir, heir.c.id == act.c.superseded_by, isouter=True)
+    mine = (act.c.person == who, act.c.state != "kept", act.c.ended_by != act.c.message, inbox.c.received >= since)
+    rows = conn.execute(query.where(*mine).order_by(act.c.ended_by, act.c.id)).all()
+    return tuple(
+        Ended(
+            Kept(row.id, act_of(row.body), row.on, row.at, row.origin or 0), row.ended_by, row.received,
+            row.superseded_by,
+        )
+        for row in rows
+        if row.superseded_by is None or row.heir_state == "kept"
+    )  # fmt: skip
 
 
 def kept_since(conn: Connection, who: int, since: date, of_message: int | None) -> tuple[Kept, ...]:

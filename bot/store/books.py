@@ -11,6 +11,7 @@ from bot.store.progress import Folding
 from bot.store.shapes import ask_of, noun_of, target_of
 from bot.store.tables import day_plan, hold, lifter, pending, target
 from core.flow.day import session_day
+from core.flow.mends import UNDO_WITHIN
 from core.model.book import Book, Hold, Pending
 from core.model.lifter import Lifter
 from core.model.plan import Plan
@@ -41,6 +42,7 @@ def load(conn: Connection, who: int, now: datetime, folding: Folding, edited: Ed
         kept=acts.kept_since(conn, who, since, edited.number if edited else None),
         pending=_pending(conn, who),
         hold=_hold(conn, who),
+        ended=() if edited else acts.ended_since(conn, who, now - UNDO_WITHIN),
     )
     on = _session_day(book, at, edited)
     history = progress.bring_up(conn, who, on, folding)

@@ -23,6 +23,8 @@ def carry_out(conn: Connection, cause: Cause, outcome: Outcome, *, edit: bool = 
         touched |= acts.supersede(conn, cause)
         conn.execute(delete(note).where(note.c.message == cause.number))
         conn.execute(delete(pending).where(pending.c.person == cause.person, pending.c.message == cause.number))
+    if outcome.taken_back is not None:
+        touched |= acts.take_back(conn, Cause(cause.person, outcome.taken_back, cause.at))
     for one in outcome.replace:
         touched |= acts.replace(conn, cause, one.id, one.act)
     touched |= acts.keep(conn, cause, outcome.keep)

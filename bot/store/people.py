@@ -83,14 +83,17 @@ def set_profile(conn: Connection, who: int, profile: Profile) -> None:
         "decimal": profile.decimal,
     }
     conn.execute(update(person).where(person.c.id == who).values(**values))
-    put(conn, silence, person=who, reminders=int(profile.reminders), away_through=profile.away_through)
+    heard = {"reminders": int(profile.reminders), "away_through": profile.away_through, "nudges": int(profile.nudges)}
+    put(conn, silence, person=who, **heard)
 
 
 def profile(conn: Connection, who: int) -> Profile:
     """A person as core sees them."""
     coach = person.alias()
-    columns = (person, coach.c.name.label("coach_name"), silence.c.reminders, silence.c.away_through)
-    query = select(*columns).join(coach, person.c.coach == coach.c.id, isouter=True)
+    theirs = (silence.c.reminders, silence.c.away_through, silence.c.nudges)
+    query = select(person, coach.c.name.label("coach_name"), *theirs).join(
+        coach, person.c.coach == coach.c.id, isouter=True
+    )
     query = query.join(silence, silence.c.person == person.c.id, isouter=True)
     row = conn.execute(query.where(person.c.id == who)).one()
     return Profile(
@@ -104,6 +107,7 @@ def profile(conn: Connection, who: int) -> Profile:
         decimal=row.decimal,
         reminders=row.reminders != 0,
         away_through=row.away_through,
+        nudges=row.nudges == 1,
     )
 
 

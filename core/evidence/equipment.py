@@ -1,5 +1,6 @@
 """What equipment weighs where nobody said it. Rows, no logic. Common practice, no source."""
 
+from dataclasses import dataclass
 from typing import Final
 
 from core.model.quantities import Unit
@@ -24,3 +25,23 @@ HEAVIEST_PLATE: Final[dict[Unit, float]] = {"kg": 50.0, "lb": 100.0}
 
 MOST_ALIKE: Final = 20
 """Pieces of one mass; more was a slip of the pen."""
+
+
+@dataclass(frozen=True, slots=True)
+class GymRow:
+    """What a gym has, in the unit itself: dumbbells from, to and step; every plate so many times."""
+
+    bar: float
+    plates: tuple[float, ...]
+    plates_alike: int
+    dumbbells: tuple[float, float, float]
+    kettlebells: tuple[float, ...]
+    stack_step: float
+    bands: tuple[str, ...] = ("light", "medium", "heavy")
+
+
+GYM: Final[dict[Unit, GymRow]] = {
+    "kg": GymRow(20.0, (1.25, 2.5, 5.0, 10.0, 15.0, 20.0, 25.0), 4, (2.5, 50.0, 2.5), (8, 12, 16, 20, 24, 28, 32), 5.0),
+    "lb": GymRow(45.0, (2.5, 5.0, 10.0, 25.0, 35.0, 45.0), 6, (5.0, 100.0, 5.0), (18, 26, 35, 44, 53, 62, 70), 10.0),
+}
+"""For a gym without one kind of equipment, or with one kind only."""

@@ -8,7 +8,7 @@ from core.evidence.numbers import value
 from core.flow import day
 from core.flow.scene import Scene
 from core.flow.targets import opened, renewed
-from core.model.acts import AcheAct, Alarm, Bodyweight
+from core.model.acts import AcheAct, Alarm, Bodyweight, OnlyKit
 from core.model.book import Hold, Kept
 from core.model.facts import Ached, Alarmed, AlertAche, AlertAlarm, Careful, Eased, OffToday, Weighed
 from core.model.lifter import Ache
@@ -32,15 +32,27 @@ def ache(scene: Scene, acts: Sequence[AcheAct]) -> Scene:
     return scene
 
 
-def without_aches(scene: Scene, gone: Sequence[Kept]) -> Scene:
-    """Without the aches that these acts told of, and with the targets made anew that they had eased."""
+def without_effects(scene: Scene, gone: Sequence[Kept]) -> Scene:
+    """Without the aches that these acts told of, and with the targets made anew that they, or a kit, had changed."""
     told = {(kept.act.where, kept.act.side, kept.on) for kept in gone if isinstance(kept.act, AcheAct)}
-    if not told:
-        return scene
-    lifter = scene.book.lifter
-    aches = tuple(ache for ache in lifter.aches if (ache.where, ache.side, ache.on) not in told)
-    scene = scene.makes(replace(lifter, aches=aches))
-    return scene if scene.book.hold else renewed(scene, tuple(scene.book.targets))
+    if told:
+        lifter = scene.book.lifter
+        aches = tuple(ache for ache in lifter.aches if (ache.where, ache.side, ache.on) not in told)
+        aches += tuple(ache for ache in _told_before(scene, gone) if ache not in aches)
+        scene = scene.makes(replace(lifter, aches=aches))
+    another = any(isinstance(kept.act, OnlyKit) and kept.on == scene.on for kept in gone)
+    return renewed(scene, tuple(scene.book.targets)) if (told or another) and not scene.book.hold else scene
+
+
+def _told_before(scene: Scene, gone: Sequence[Kept]) -> tuple[Ache, ...]:
+    """What was said of the same places before, which a later word had taken the place of."""
+    found: dict[tuple[str, str | None], Ache] = {}
+    places = {kept.act.where for kept in gone if isinstance(kept.act, AcheAct)}
+    for kept in scene.book.kept:
+        if isinstance(kept.act, AcheAct) and kept not in gone and kept.act.where in places:
+            act = kept.act
+            found[act.where, act.side] = Ache(act.where, kept.on, act.side, act.level)
+    return tuple(found.values())
 
 
 def _same_place(one: Ache, act: AcheAct) -> bool:

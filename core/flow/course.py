@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Final
 
-from core.flow import day
+from core.flow import day, nudges
 from core.flow.replacements import replacements
 from core.flow.scene import Scene
 from core.flow.steps import step_of
@@ -11,6 +11,7 @@ from core.flow.targets import announced, next_time, opened
 from core.model.acts import Begin, Finish, Next, SetAct, Skip, Swap
 from core.model.facts import Line, Listed, NextTime, Offered, Recapped, Skipped, Stepped, Swapped, Told
 from core.model.outcome import AgendaChange
+from core.model.target import Target
 from core.model.working import working_sets
 
 COMING_SHOWN: Final = 4
@@ -25,7 +26,10 @@ def begin(scene: Scene, acts: Sequence[Begin]) -> Scene:
     """The session starts: its list, when there is a plan."""
     del acts
     scene = opened(scene.keeps(Begin()))
-    return scene if scene.book.hold else scene.says(listed(scene) or Told("begin.unplanned"))
+    if scene.book.hold:
+        return scene
+    nothing = "begin.all_off" if day.places(scene.book, scene.on) else "begin.unplanned"
+    return scene.says(listed(scene) or Told(nothing))
 
 
 def listed(scene: Scene, *, started: bool = True) -> Listed | None:
@@ -49,15 +53,16 @@ def listed(scene: Scene, *, started: bool = True) -> Listed | None:
 
 def minutes(scene: Scene, places: Sequence[day.Place]) -> int:
     """About how long these exercises take, to the next five minutes."""
-    total = 0.0
-    for place in places:
-        target = scene.book.targets.get(place.exercise)
-        asked = target.sets if target else ()
-        for one in asked:
-            tempo = sum(part for part in one.tempo or () if part is not None) or SECONDS_A_REP
-            total += one.reps[1] * tempo + (one.rest_s if one.rest_s is not None else 0.0)
-        total += SETTING_UP_S
-    return max(5, 5 * round(total / 300))
+    return max(5, 5 * round(sum(seconds(scene.book.targets.get(place.exercise)) for place in places) / 300))
+
+
+def seconds(target: Target | None, done: int = 0) -> float:
+    """About how long a target's sets take from the ``done``-th on, with the way to the exercise."""
+    total = SETTING_UP_S
+    for one in target.sets[done:] if target else ():
+        tempo = sum(part for part in one.tempo or () if part is not None) or SECONDS_A_REP
+        total += one.reps[1] * tempo + (one.rest_s if one.rest_s is not None else 0.0)
+    return total
 
 
 def next_(scene: Scene, acts: Sequence[Next]) -> Scene:
@@ -97,7 +102,7 @@ def swap(scene: Scene, acts: Sequence[Swap]) -> Scene:
 def finish(scene: Scene, acts: Sequence[Finish]) -> Scene:
     """The session is over."""
     del acts
-    scene = scene.keeps(Finish())
+    scene = nudges.cancelled(scene).keeps(Finish())
     return scene.plans(AgendaChange("recap", scene.on, None), AgendaChange("missed", scene.on, None))
 
 

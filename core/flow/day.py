@@ -104,6 +104,12 @@ def _swapped(place: Place, from_: str | None, to: str) -> Place:
     return replace(place, exercise=to, instead_of=place.instead_of or from_, left_out=False, note=None)
 
 
+def lifter_on(book: Book, on: date) -> Lifter:
+    """The lifter with the kit that is there on a day: what was said last of that day, else the usual one."""
+    said = [kept.act for kept in acts_on(book, on) if isinstance(kept.act, OnlyKit)]
+    return replace(book.lifter, kit=said[-1].kit) if said else book.lifter
+
+
 def aim_of(book: Book, on: date, exercise: str) -> Aim:
     """The coach's aim for an exercise today; without one, the default of its kind."""
     for place in places(book, on):

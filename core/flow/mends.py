@@ -6,10 +6,10 @@ from datetime import timedelta
 from typing import Any, Final
 
 from core.flow import day
-from core.flow.body import without_aches
+from core.flow.body import without_effects
 from core.flow.scene import Scene
 from core.flow.targets import opened
-from core.model.acts import Alarm, Amend, Erase, SetAct, Which
+from core.model.acts import Alarm, Amend, Erase, OnlyKit, SetAct, Which
 from core.model.book import Kept
 from core.model.facts import Amended, EraseAsked, Erased, NoSuchSet, Told, Undone
 from core.model.working import working_sets
@@ -75,16 +75,21 @@ def erase(scene: Scene, acts: Sequence[Erase]) -> Scene:
 
 
 def undo(scene: Scene) -> Scene:
-    """Take back what the last message recorded, if that was a moment ago. An alarm is not taken back by a word."""
+    """Take back what the last message recorded or changed, if that was a moment ago; an alarm stays."""
     recent = [kept for kept in scene.book.kept if scene.now - kept.at <= UNDO_WITHIN]
-    message = max((kept.message for kept in recent), default=None)
-    gone = [kept for kept in recent if kept.message == message and not isinstance(kept.act, Alarm)]
-    if not gone:
+    changed = [one for one in scene.book.ended if scene.now - one.at <= UNDO_WITHIN]
+    last = max((*(kept.message for kept in recent), *(one.by for one in changed)), default=None)
+    gone = [kept for kept in recent if kept.message == last and not isinstance(kept.act, Alarm)]
+    back = [one for one in changed if one.by == last]
+    if last is None or not (gone or back):
         return scene.says(Told("undo.nothing"))
-    for kept in gone:
-        scene = scene.changes(kept, None)
-    scene, sets = without_aches(scene, gone), day.acts_of(gone)
-    return scene.says(Undone(sets, len(gone) - len(sets)))
+    heirs = {one.heir: now for one in back for now in scene.book.kept if now.id == one.heir}
+    scene = without_effects(
+        scene.takes_back(last, gone, back), (*gone, *(one.kept for one in back if isinstance(one.kept.act, OnlyKit)))
+    )
+    sets, again = day.acts_of(gone), day.acts_of([one.kept for one in back])
+    before = day.acts_of(heirs.values())
+    return scene.says(Undone(sets, len(gone) - len(sets), again, before))
 
 
 def _last(scene: Scene) -> Kept | None:

@@ -4,7 +4,7 @@ from dataclasses import replace
 from datetime import date, datetime
 
 from core.flow import day
-from core.flow.body import without_aches
+from core.flow.body import without_effects
 from core.flow.scene import Adviser, Scene
 from core.model.acts import SetAct
 from core.model.book import Book, Incoming, Kept
@@ -29,7 +29,7 @@ def of_message(incoming: Incoming, book: Book, now: datetime, adviser: Adviser) 
         words=incoming.text,
         gone=tuple(kept.act for kept in before if isinstance(kept.act, SetAct)),
     )
-    return without_aches(scene, before)
+    return without_effects(scene, before)
 
 
 def of_clock(on: date | None, book: Book, now: datetime, adviser: Adviser) -> Scene:

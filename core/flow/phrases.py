@@ -96,6 +96,15 @@ def phrase_of(text: str) -> Phrase | None:
     return _BY_WORDS.get(words) or _BY_WORDS.get(re.sub(r"^(ok|so|but|and|hey),? ", "", words))
 
 
+_COURTESY: Final = frozenset({"", "sorry", "please", "im afraid", "ok", "so", "today", "hi", "hello", "thanks"})
+
+
+def is_courtesy(text: str) -> bool:
+    """Words beside a wish that ask for no answer and are no news to a coach."""
+    words = plain(text)
+    return words in _COURTESY or phrase_of(words) is not None
+
+
 def command_as_sentence(text: str) -> str:
     """A menu's word as the sentence that it stands for, with what follows it; any other text as it is."""
     head, _, rest = text.strip().partition(" ")

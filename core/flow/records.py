@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from typing import Final
 
 from core.evidence.body import row_of
-from core.flow import day
+from core.flow import day, nudges
 from core.flow.scene import Scene
 from core.flow.targets import opened, praised, settled
 from core.model.acts import AsPlanned, SetAct
@@ -35,7 +35,7 @@ def _kept(scene: Scene, exercise: str, some: Sequence[SetAct], on: date) -> Scen
     if on == scene.on:
         scene = opened(scene, exercise)
     if on == scene.on and scene.live:
-        scene = scene.plans(AgendaChange("recap", on, scene.now + SILENCE))
+        scene = nudges.cancelled(scene).plans(AgendaChange("recap", on, scene.now + SILENCE))
     for one in some:
         scene = scene.keeps(replace(one, day=0), on)
     if on == scene.on:

@@ -45,9 +45,10 @@ def replacements(scene: Scene, exercise: str) -> tuple[tuple[str, TargetSet | No
         (row for row in EXERCISES.values() if row.id not in taken and _alike(here, row) > 0),
         key=lambda row: -_alike(here, row),
     )
+    kit = day.lifter_on(scene.book, scene.on).kit
     found: list[tuple[str, TargetSet | None]] = []
     for row in likest[:LOOKED_AT]:
-        if not can_be_done(scene.book.lifter.kit, row.id):
+        if not can_be_done(kit, row.id):
             continue
         if scene.book.hold:
             found.append((row.id, None))

@@ -3,13 +3,14 @@
 A value; each step returns the next one. It may not know how advice is made: that comes in as a function.
 """
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from typing import Protocol
 
 from core.flow import day
 from core.model.acts import Act, SetAct
-from core.model.book import Book, Kept
+from core.model.book import Book, Ended, Kept
 from core.model.facts import Alert, Fact
 from core.model.lifter import Lifter
 from core.model.outcome import AgendaChange, Given, Keep, Outcome, Replace
@@ -98,6 +99,17 @@ class Scene:
         others = tuple(one for one in self.out.replace if one.id != kept.id)
         return replace(scene, out=replace(self.out, replace=(*others, Replace(kept.id, act))))
 
+    def takes_back(self, message: int, gone: Iterable[Kept], back: Iterable[Ended]) -> "Scene":
+        """With what a message recorded taken out, and what it had changed as it was before."""
+        back = tuple(back)
+        out = {kept.id for kept in gone}
+        again = {one.heir: one.kept for one in back if one.heir is not None}
+        standing = [again.get(kept.id, kept) for kept in self.book.kept if kept.id not in out]
+        for kept in (one.kept for one in back if one.heir is None):
+            standing.insert(_place_of(kept, standing), kept)
+        book = replace(self.book, kept=tuple(standing), ended=tuple(one for one in self.book.ended if one not in back))
+        return replace(self, book=book, out=replace(self.out, taken_back=message))
+
     def gives(self, exercise: str, target: Target | None) -> "Scene":
         """With a target put in force for the session's day, or taken back (None)."""
         targets = {name: one for name, one in self.book.targets.items() if name != exercise}
@@ -129,3 +141,9 @@ class Scene:
     def done(self, exercise: str) -> tuple[SetAct, ...]:
         """The sets of an exercise done today, so far."""
         return day.acts_of(day.sets_on(self.book, self.on, exercise))
+
+
+def _place_of(kept: Kept, among: list[Kept]) -> int:
+    """Where an act that stands again belongs: in its message, before what the message said after it."""
+    later = (i for i, one in enumerate(among) if (one.message, one.id) > (kept.message, kept.id))
+    return next(later, len(among))

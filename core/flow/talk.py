@@ -50,7 +50,7 @@ def phrase(scene: Scene, text: str, *, heard: bool) -> Scene | None:
 
 def _undo(scene: Scene) -> Scene:
     undone = mends.undo(scene)
-    return course.standing(undone) if undone.out.replace else undone
+    return undone if undone.out.taken_back is None else course.standing(undone)
 
 
 def where(scene: Scene) -> Scene:

@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 from typing import Final
 
-from core.flow import day
+from core.flow import day, nudges
 from core.flow.scene import Scene
 from core.flow.steps import step_of
 from core.model.acts import AcheAct, SetAct
@@ -78,11 +78,12 @@ def _next_set(scene: Scene, exercise: str, advice: Advice) -> Scene:
     sets = scene.done(exercise)
     left = still_to_do(scene, exercise, advice)
     done, fresh = len(working_sets(sets)), not sets
-    plates = scene.adviser.plates(scene.book.lifter, exercise, Target(advice.way, left))
+    plates = scene.adviser.plates(day.lifter_on(scene.book, scene.on), exercise, Target(advice.way, left))
     note = next((p.note for p in day.places(scene.book, scene.on) if p.exercise == exercise), None) if fresh else None
     last = day.last_set(scene.book, scene.on)
     named = last is not None and isinstance(last.act, SetAct) and last.act.exercise != exercise
     scene = scene.says(Upcoming(exercise, left[0], done + 1, done + len(left), fresh, named, plates, note))
+    scene = scene if fresh else nudges.set_up(scene, left[0].rest_s)
     if fresh or _moved(scene, exercise, left):
         scene = scene.says(Because(advice.why))
     return scene.says(*(Careful(text) for text in advice.cautions[:1])) if fresh and _unwarned(scene) else scene
@@ -117,17 +118,6 @@ def _unwarned(scene: Scene) -> bool:
         return False
     done = dict.fromkeys(one.exercise for one in day.acts_of(day.sets_on(scene.book, scene.on)))
     return not any(scene.adviser.today(scene.book, scene.on, name, ()).cautions for name in done if name)
-
-
-def _differs(given: Target | None, done: int, left: tuple[TargetSet, ...]) -> bool:
-    """The sets still to do are not those that the day's target had in their place."""
-    if given is None:
-        return True
-    return tuple(_asked(one) for one in given.sets[done:]) != tuple(_asked(one) for one in left)
-
-
-def _asked(one: TargetSet) -> tuple[object, ...]:
-    return one.load, one.reps, one.tempo, one.range
 
 
 def _nothing_left(scene: Scene) -> Scene:

@@ -43,14 +43,15 @@ _UNIT: Final[Mapping[str, Unit]] = {
 _NUMBER: Final = r"\d+(?:[.,]\d+)?"
 _TIMES: Final = re.compile(rf"(\d{{1,2}}) ?[x×] ?({_NUMBER})")
 _SPAN: Final = re.compile(
-    rf"({_NUMBER}) ?(?:kg|lbs?)? ?(?:to|-|–|bis|a|up to) ?({_NUMBER})|up to ({_NUMBER})|bis ({_NUMBER})"
+    rf"({_NUMBER}) ?(?:kg|lbs?)? ?(?:to|-|–|bis|a|up to) ?({_NUMBER})|\b(?:up to|to|bis|hasta) ({_NUMBER})"
+    rf"|({_NUMBER}) ?(?:kg|lbs?)? (?:max|at most|tops)\b"
 )
 _STEP: Final = re.compile(
     rf"\b(?:in|by|with) ({_NUMBER}) ?(?:kg|lbs?)? ?(?:steps?|jumps?|increments?)|steps? of ({_NUMBER})"
 )
 _SMALL: Final = re.compile(
     r"\b(?:of|with|and|the|my|i|have|got|ive|we|there|is|are|at|home|only|just|some|up|to|in|from|each|also|adjustable|"
-    r"fixed|all|kg|kgs|kilos?|lbs?|pounds?|for|it|total|weigh(?:s|ing)?|y|und|con|mit|tengo|ich|habe)\b|[^\w\s]"
+    r"fixed|all|kg|kgs|kilos?|lbs?|pounds?|for|it|total|weigh(?:s|ing)?|y|und|con|mit|tengo|ich|habe|had|which|go|goes|going|hasta|max|most|tops|nothing|heavier|than|one|hotel|gym|has|here|today)\b|[^\w\s]"
 )
 _FULL: Final = frozenset({
     "full gym", "a full gym", "gym", "the gym", "a gym", "commercial gym", "everything", "all of it", "all", "full",
@@ -110,6 +111,16 @@ def names_gear(text: str) -> bool:
     """Whether a piece of equipment is named at all, so that bare figures are not taken for one."""
     words = text.casefold()
     return any(finder.search(words) for finder, _ in _FINDERS)
+
+
+def nouns_in(text: str) -> tuple[Noun, ...]:
+    """The kinds of equipment that are named, each once; a pull-up bar is no bar."""
+    rest, found = text.casefold(), []
+    for finder, noun in _FINDERS:
+        if finder.search(rest):
+            found.append(noun)
+            rest = finder.sub(" ", rest)
+    return tuple(dict.fromkeys(found))
 
 
 def _unit_named(words: str) -> Unit | None:

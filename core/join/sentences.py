@@ -25,6 +25,7 @@ from core.join.wishes import (
     Lead,
     Named,
     NoHeavier,
+    Nudges,
     Plain,
     Quiet,
     Reminders,
@@ -255,6 +256,13 @@ _TABLE: Final[tuple[tuple[str, Callable[[Said, Match], Wish | None]], ...]] = (
     (r"(?:dont|do not) remind me(?: any ?more)?", lambda _s, _f: Reminders(on=False)),
     (r"(?:please )?(?:reminders? (?:on|again|please)|remind me(?: again| please)?|turn on reminders|send reminders)",
      lambda _s, _f: Reminders(on=True)),
+    (r"(?:please )?(?:no|stop|stop the|turn off|switch off|dont send|without|end) (?:more |the |rest )*(?:nudges?|nudging(?: me)?|rest timers?)"
+     r"(?: me| please| any ?more| after rests?)*|(?:dont|do not) nudge me(?: .*)?|nudges? off", lambda _s, _f: Nudges(on=False)),
+    (r"(?:please )?(?:can you )?(?:nudge|ping|poke|tell|remind|warn|buzz|alert) me (?:(?:after|when|once|as soon as) (?:each |every |my |the |a )?rests?"
+     r"(?: (?:is|are|periods? (?:is|are)|time is) (?:over|up|done))?|when (?:its|it is) time for (?:the|my) next set|between sets)(?: please)?",
+     lambda _s, _f: Nudges(on=True)),
+    (r"(?:please )?(?:nudges? (?:on|please|again|after rests?)|nudge me(?: please| again)?|turn on (?:the )?nudges|rest timer(?: on| please)?|time my rests?|avísame al acabar la pausa|sag bescheid,? wenn die pause um ist)",
+     lambda _s, _f: Nudges(on=True)),
     (r"(?:im |i am |ill be )?(?:away|gone|off|on holiday|on vacation|holiday|vacation|pause|paused|silent|quiet|out)"
      r"(?: for now)?,? (?:until|till|through) (?P<day>.+)", _away_until),
     (r"(?:im |i am |ill be )?(?:away|gone|on holiday|on vacation|holiday|vacation|pause|paused),? "

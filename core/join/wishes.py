@@ -122,6 +122,13 @@ class Reminders:
 
 
 @dataclass(frozen=True, slots=True)
+class Nudges:
+    """Whether to be told when the rest between two sets is over."""
+
+    on: bool
+
+
+@dataclass(frozen=True, slots=True)
 class Away:
     """Nothing but alarms through that day."""
 
@@ -167,6 +174,30 @@ class Plain:
     what: Bare
 
 
+@dataclass(frozen=True, slots=True)
+class ShortOfTime:
+    """So many minutes are there for today's session."""
+
+    minutes: int
+
+
+@dataclass(frozen=True, slots=True)
+class OnlyToday:
+    """Only this equipment is there today (None: a full gym). ``odd``: what was not understood of it."""
+
+    kit: Kit | None
+    beside: tuple[str, ...] = ()
+    odd: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class AllAgain:
+    """Today goes as planned after all: what was left out is back, with the usual kit."""
+
+
+Today = ShortOfTime | OnlyToday | AllAgain
+"""Wishes for today's session alone, which the session answers, not the desk."""
+
 Wish = (
     YesNo
     | Named
@@ -182,6 +213,7 @@ Wish = (
     | NoHeavier
     | Lead
     | Reminders
+    | Nudges
     | Away
     | WhichDay
     | Quiet

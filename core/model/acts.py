@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
+from core.model.lifter import Kit
 from core.model.quantities import Form, Load, Range, Side, Tempo
 
 Span = tuple[int, int]
@@ -102,10 +103,11 @@ class Next:
 
 @dataclass(frozen=True, slots=True)
 class Skip:
-    """An exercise is left out today."""
+    """An exercise is left out today; ``for_time``: because the time is short, so that it can come back."""
 
     exercise: str | None = None
     span: Span | None = None
+    for_time: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,4 +127,12 @@ class Bodyweight:
     span: Span | None = None
 
 
-Act = SetAct | AsPlanned | Amend | Erase | AcheAct | Alarm | Begin | Finish | Next | Skip | Swap | Bodyweight
+@dataclass(frozen=True, slots=True)
+class OnlyKit:
+    """Only this equipment is there today; ``kit`` None: a full gym. Never read from a text by the reader alone."""
+
+    kit: Kit | None = None
+    span: Span | None = None
+
+
+Act = SetAct | AsPlanned | Amend | Erase | AcheAct | Alarm | Begin | Finish | Next | Skip | Swap | Bodyweight | OnlyKit

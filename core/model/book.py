@@ -43,6 +43,19 @@ class Kept:
 
 
 @dataclass(frozen=True, slots=True)
+class Ended:
+    """An act that another message amended or erased a moment ago: as it stood, and what stands in its place now."""
+
+    kept: Kept
+    by: int
+    """``Incoming.number`` of the message that ended it."""
+    at: datetime
+    """When that message arrived, UTC."""
+    heir: int | None = None
+    """The id of the act that took its place; None: it was erased."""
+
+
+@dataclass(frozen=True, slots=True)
 class Pending:
     """A question that was asked and not yet answered, with the message that raised it."""
 
@@ -80,6 +93,8 @@ class Profile:
     """False: not reminded of sessions, and not asked about missed ones."""
     away_through: date | None = None
     """Nothing but alarms through that day."""
+    nudges: bool = False
+    """Told when the rest between two sets is over."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,5 +117,7 @@ class Book:
     hold: Hold | None = None
     planned_for_today: Plan | None = None
     """A one-off change of today (moved session, trimmed plan); None: the weekly plan stands."""
+    ended: tuple[Ended, ...] = ()
+    """What the messages of the last minutes amended or erased, oldest first, so that it can be taken back."""
     fixed: Mapping[str, Target] = field(default_factory=dict)
     """Targets set by hand for this day's session, by exercise. The rule of an ache still outranks them."""

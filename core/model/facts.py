@@ -8,6 +8,7 @@ from datetime import date, datetime, time
 from typing import Literal
 
 from core.model.acts import AcheAct, SetAct, Sign
+from core.model.lifter import Kit
 from core.model.reading import Ask
 from core.model.target import Reason, Target, TargetSet, Verdict
 
@@ -43,10 +44,15 @@ class Erased:
 
 @dataclass(frozen=True, slots=True)
 class Undone:
-    """The last message's records were taken back: its sets, and how many other records."""
+    """The last message's doings were taken back: the sets and other records that it kept, and what it had changed.
+
+    ``again``: sets that it had amended or erased, as they stand again. ``before``: what amended ones had become.
+    """
 
     sets: tuple[SetAct, ...]
     others: int
+    again: tuple[SetAct, ...] = ()
+    before: tuple[SetAct, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,6 +154,26 @@ class Skipped:
     """An exercise is left out today."""
 
     exercise: str
+
+
+@dataclass(frozen=True, slots=True)
+class Trimmed:
+    """Today's session cut to the time that is there: what stays and what goes. ``tight``: even one is too long."""
+
+    minutes: int
+    stays: tuple[str, ...]
+    gone: tuple[str, ...]
+    tight: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class KitOfDay:
+    """Only this is there today (None: a full gym); what cannot be loaded with it, and words not understood."""
+
+    kit: Kit | None
+    beside: tuple[str, ...] = ()
+    odd: tuple[str, ...] = ()
+    off: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -331,6 +357,8 @@ Fact = (
     | Recapped
     | Skipped
     | Swapped
+    | Trimmed
+    | KitOfDay
     | Offered
     | EraseAsked
     | Asked

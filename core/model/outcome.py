@@ -100,3 +100,5 @@ class Outcome:
     hold: Hold | None = None
     agenda: tuple[AgendaChange, ...] = ()
     planned: tuple[DayPlan, ...] = ()
+    taken_back: int | None = None
+    """A message whose records are taken back, alarms excepted; what it had amended or erased stands as before."""

@@ -58,7 +58,9 @@ def kit(voice: Voice, one: Kit) -> str:
             parts.append(voice.say(f"about.kit.{key}", list=_masses(voice, masses)))
     if one.stack_step_kg:
         parts.append(voice.say("about.kit.stack", kg=voice.mass(one.stack_step_kg)))
-    if one.bands:
+    if one.bands == ("band",):
+        parts.append(voice.say("about.kit.bands.plain"))
+    elif one.bands:
         parts.append(voice.say("about.kit.bands", list=voice.listed(list(one.bands))))
     return voice.listed(parts) if parts else voice.say("about.kit.none")
 

@@ -8,7 +8,7 @@ from typing import Any, Final
 from core.model.acts import Erase, Finish, SetAct, Swap
 from core.model.facts import Alert, AlertAche, AlertAlarm, Asked, DoneAsked, Eased, EraseAsked, Fact, Offered, Upcoming
 from core.model.reading import Ask, Option
-from core.say import body, clock, coming, figures, receipts, session, talk
+from core.say import body, clock, coming, figures, receipts, session, talk, today
 from core.say.render import Voice
 
 Question = Asked | Offered | EraseAsked | DoneAsked
@@ -24,6 +24,7 @@ _SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
     **body.SAID,
     **talk.SAID,
     **clock.SAID,
+    **today.SAID,
 }
 """The lines of each kind of fact that asks nothing."""
 

@@ -46,11 +46,15 @@ def _erased(voice: Voice, fact: Erased) -> list[str]:
 
 
 def _undone(voice: Voice, fact: Undone) -> list[str]:
-    if not fact.sets:
-        return [voice.say("undone.others")]
+    lines = [voice.say("undone.again", sets=_taken(voice, fact.again))] if fact.again else []
+    if len(fact.again) > LISTED:
+        lines = [voice.say("undone.again.many", n=len(fact.again))]
     if len(fact.sets) > LISTED:
-        return [voice.say("erased.many", len(fact.sets), n=len(fact.sets))]
-    return [voice.say("undone", sets=_taken(voice, fact.sets))]
+        return [voice.say("erased.many", len(fact.sets), n=len(fact.sets)), *lines]
+    taken = tuple(one for one in fact.sets if one not in fact.before)
+    if taken:
+        return [voice.say("undone", sets=_taken(voice, taken)), *lines]
+    return lines or [voice.say("undone.others")]
 
 
 def _no_such(voice: Voice, fact: NoSuchSet) -> list[str]:

@@ -12,7 +12,13 @@ from core.model.quantities import Unit
 from core.say.compose import Composed, alert, compose
 from core.say.render import Voice
 
-KINDS: Final[Mapping[str, str]] = {"prompt": "prompt", "missed": "prompt", "recap": "summary", "summary": "summary"}
+KINDS: Final[Mapping[str, str]] = {
+    "prompt": "prompt",
+    "missed": "prompt",
+    "recap": "summary",
+    "summary": "summary",
+    "rest": "prompt",
+}
 """How urgent each thing of the clock is to send."""
 
 PRESSED_FOR: Final[Mapping[str, tuple[tuple[str, str], ...]]] = {

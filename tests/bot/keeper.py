@@ -8,8 +8,9 @@ from datetime import date, datetime, timedelta
 
 from core.advising import absorb, begin, dump, load
 from core.flow.day import acts_of, aim_of, session_day, sets_on
-from core.model.acts import Act, SetAct
-from core.model.book import Book, Incoming, Kept
+from core.flow.mends import UNDO_WITHIN
+from core.model.acts import Act, Alarm, SetAct
+from core.model.book import Book, Ended, Incoming, Kept
 from core.model.outcome import Keep, Outcome
 from core.model.plan import Plan
 from core.model.target import Session, Target
@@ -22,6 +23,7 @@ class Change:
     """What a message changed of another one's act."""
 
     by: int
+    at: datetime
     before: Kept
     after: Kept | None
 
@@ -51,6 +53,7 @@ class Keeper:
             planned_for_today=self.days.get(self.day),
             progress=self._folded(),
             usual={**self.book.usual, **self._usual()},
+            ended=self._ended(now),
         )
         return self.book
 
@@ -78,13 +81,26 @@ class Keeper:
                 self.everything = [one.before if kept == one.after else kept for kept in self.everything]
         self.changed = [one for one in self.changed if one.by != message]
 
+    def _ended(self, now: datetime) -> tuple[Ended, ...]:
+        """What was changed a moment ago and was not changed again."""
+        alive = [one for one in self.changed if one.after is None or one.after in self.everything]
+        return tuple(
+            Ended(one.before, one.by, one.at, one.after.id if one.after else None)
+            for one in alive
+            if now - one.at <= UNDO_WITHIN
+        )
+
     def apply(self, outcome: Outcome, incoming: Incoming | None, now: datetime) -> None:
         """Carry out an outcome."""
         number = incoming.number if incoming else 0
         if incoming is not None and incoming.edit:
             self.everything = [one for one in self.everything if one.message != number]
+        if outcome.taken_back is not None:
+            self.reopen(outcome.taken_back)
+            gone = [one for one in self.everything if one.message == outcome.taken_back]
+            self.everything = [one for one in self.everything if one not in gone or isinstance(one.act, Alarm)]
         for one in outcome.replace:
-            self._replace(one.id, one.act, number)
+            self._replace(one.id, one.act, number, now)
         for keep in outcome.keep:
             self._keep(keep, number, now)
         for given in outcome.given:
@@ -101,10 +117,10 @@ class Keeper:
         lifter, hold = outcome.lifter or book.lifter, outcome.hold or book.hold
         self.book = replace(book, pending=pending, lifter=lifter, hold=hold)
 
-    def _replace(self, key: int, act: Act | None, number: int) -> None:
+    def _replace(self, key: int, act: Act | None, number: int, now: datetime) -> None:
         before = next(one for one in self.everything if one.id == key)
         after = None if act is None else replace(before, act=act)
-        self.changed.append(Change(number, before, after))
+        self.changed.append(Change(number, now, before, after))
         stands = [] if after is None else [after]
         at = self.everything.index(before)
         self.everything = [*self.everything[:at], *stands, *self.everything[at + 1 :]]

@@ -1,0 +1,26 @@
+"""German, what is said of today alone: short of time, another kit, nudges, things taken back. Key to template."""
+# ruff: noqa: E501 - a row is a sentence as it is sent
+
+from collections.abc import Mapping
+from typing import Final
+
+GERMAN_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
+    "undone.again": "Wieder wie vorher: {sets}.",
+    "undone.again.many": "Wieder wie vorher: {n} Sätze.",
+    "trim.fits": "Was heute noch bleibt, passt so in {n} Minuten.",
+    "trim.stays": "{n} Minuten, also bleibt, was am meisten zählt: {list}.",
+    "trim.gone": '{list}: fällt heute aus. "whole session after all" holt es zurück.',
+    "trim.tight": "Das dauert schon allein länger, also mach so viele Sätze, wie hineinpassen.",
+    "trim.nothing": "Vom heutigen Plan ist nichts mehr zu kürzen.",
+    "kit.today": "Nur für heute: {list}.",
+    "kit.today.gym": "Nur für heute: ein volles Studio.",
+    "kit.today.odd": "Mit {list} weiß ich nichts anzufangen.",
+    "kit.today.off": 'Damit geht nicht: {list}. "swap {one}" zeigt, was geht.',
+    "today.all": "Heute ist wieder alles dabei, mit deiner gewohnten Ausrüstung.",
+    "today.all.already": "Heute war nichts gestrichen.",
+    "nudge": "Die Pause ist um.",
+    "about.nudges.on": 'Ich sage Bescheid, wenn eine Pause um ist; dein nächster Satz hebt das auf. "no nudges" schaltet es ab.',
+    "about.nudges.off": "Kein Bescheid mehr, wenn eine Pause um ist.",
+    "about.kit.bands.plain": "Bänder",
+    "begin.all_off": 'Begonnen. Alle Übungen von heute fallen aus; schreib, was du stattdessen machst, oder sag "swap" und die Übung.',
+}
