@@ -273,8 +273,9 @@ silence = _table(
     _whole("person", ForeignKey("person.id"), primary_key=True),
     _whole("reminders"),  # 0: none
     _day("away_through", nullable=True),
+    _whole("nudges", server_default="0"),  # 1: told when a rest is over
 )
-"""What somebody does not want to hear."""
+"""What somebody does not want to hear, and what they do."""
 
 journey = _table(
     "journey",
