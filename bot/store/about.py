@@ -3,8 +3,9 @@
 import json
 from dataclasses import asdict, dataclass
 from datetime import date, datetime
+from typing import Final
 
-from sqlalchemy import Connection, delete, insert, select, update
+from sqlalchemy import Connection, bindparam, delete, insert, select, update
 
 from bot.store.shapes import noun_of, noun_text
 from bot.store.tables import day_plan, hold, joining, journey, lifter, rein
@@ -14,9 +15,13 @@ from core.model.lifter import Lifter
 from core.model.plan import Plan
 
 
+_STAND: Final = select(joining.c.body).where(joining.c.person == bindparam("who"))
+_BODY: Final = select(lifter.c.body).where(lifter.c.person == bindparam("who"))
+
+
 def stand(conn: Connection, who: int) -> Stand | None:
     """Where a joining stands; None: there is none, or it is over."""
-    body = conn.execute(select(joining.c.body).where(joining.c.person == who)).scalar()
+    body = conn.execute(_STAND, {"who": who}).scalar()
     if body is None:
         return None
     row = json.loads(body)
@@ -34,7 +39,7 @@ def set_stand(conn: Connection, who: int, now: datetime, wanted: Stand) -> None:
 
 def body_of(conn: Connection, who: int) -> Lifter:
     """Body, kit, experience, aches."""
-    return noun_of(Lifter, conn.execute(select(lifter.c.body).where(lifter.c.person == who)).scalar_one())
+    return noun_of(Lifter, conn.execute(_BODY, {"who": who}).scalar_one())
 
 
 def set_body(conn: Connection, who: int, wanted: Lifter) -> None:

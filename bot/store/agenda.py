@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import Final
 
-from sqlalchemy import Connection, func, select, update
+from sqlalchemy import Connection, bindparam, func, select, update
 
 from bot.store.tables import agenda
 from bot.store.upsert import put_new
@@ -21,16 +22,20 @@ class Due:
     due: datetime
 
 
+_ROW: Final = (agenda.c.person == bindparam("who"), agenda.c.kind == bindparam("of"), agenda.c.on == bindparam("day"))
+_CANCEL: Final = update(agenda).where(*_ROW, agenda.c.state == "waiting")
+_PUT_OFF: Final = update(agenda).where(*_ROW, agenda.c.state.in_(("waiting", "cancelled")))
+
+
 def change(conn: Connection, who: int, wanted: AgendaChange) -> None:
     """Set when to come back, or cancel it. What was said already is not said again."""
-    mine = (agenda.c.person == who, agenda.c.kind == wanted.kind, agenda.c.on == wanted.on)
-    open_ = agenda.c.state.in_(("waiting", "cancelled"))
+    mine = {"who": who, "of": wanted.kind, "day": wanted.on}
     if wanted.due is None:
-        conn.execute(update(agenda).where(*mine, agenda.c.state == "waiting").values(state="cancelled"))
+        conn.execute(_CANCEL, mine | {"state": "cancelled"})
         return
     row = {"person": who, "kind": wanted.kind, "on": wanted.on, "due": wanted.due, "state": "waiting", "attempts": 0}
     if not put_new(conn, agenda, [row]):
-        conn.execute(update(agenda).where(*mine, open_).values(due=wanted.due, state="waiting"))
+        conn.execute(_PUT_OFF, mine | {"due": wanted.due, "state": "waiting"})
 
 
 def due(conn: Connection, now: datetime, limit: int) -> list[Due]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 from typing import Any, Final
 
-from sqlalchemy import Connection, delete, func, insert, select, update
+from sqlalchemy import Connection, bindparam, delete, func, insert, select, update
 
 from bot.store import plans
 from bot.store.shapes import noun_of, noun_text, target_of, target_text
@@ -89,10 +89,15 @@ def question_of(conn: Connection, key: int) -> Question | None:
     return _question(row) if row else None
 
 
+_OPEN: Final = (
+    select(question).where(question.c.asks == bindparam("who"), question.c.state == OPEN).order_by(question.c.id.desc())
+)
+_OPEN_OF: Final = _OPEN.where(question.c.kind == bindparam("of"))
+
+
 def open_questions(conn: Connection, asks: int, kind: str | None = None) -> list[Question]:
     """What waits for this person's answer, the newest first."""
-    query = select(question).where(question.c.asks == asks, question.c.state == OPEN).order_by(question.c.id.desc())
-    rows = conn.execute(query if kind is None else query.where(question.c.kind == kind))
+    rows = conn.execute(_OPEN if kind is None else _OPEN_OF, {"who": asks} | ({} if kind is None else {"of": kind}))
     return [_question(row) for row in rows]
 
 
@@ -165,9 +170,12 @@ def end_all_reins(conn: Connection, who: int, at: datetime, kinds: Iterable[str]
     return ended
 
 
+_REINS: Final = select(rein).where(rein.c.person == bindparam("who"), rein.c.ended.is_(None)).order_by(rein.c.id)
+
+
 def reins(conn: Connection, who: int, on: date) -> list[Rein]:
     """Orders that hold on that day. A target set by hand holds for the first session after it was set."""
-    rows = conn.execute(select(rein).where(rein.c.person == who, rein.c.ended.is_(None)).order_by(rein.c.id)).all()
+    rows = conn.execute(_REINS, {"who": who}).all()
     return [_rein(row) for row in rows if row.kind != "fixed" or _fits(conn, row, on)]
 
 

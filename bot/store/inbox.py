@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Final, Literal
 
-from sqlalchemy import Connection, func, insert, select, update
+from sqlalchemy import Connection, bindparam, func, insert, select, update
 
 from bot.ports import RawUpdate
 from bot.store.tables import inbox
@@ -72,18 +72,28 @@ def waiting_lanes(conn: Connection) -> list[Lane]:
     return [(row.channel, row.chat) for row in rows]
 
 
+_NEXT: Final = (
+    select(inbox)
+    .where(inbox.c.state == "waiting", inbox.c.channel == bindparam("of"), inbox.c.chat == bindparam("where"))
+    .order_by(inbox.c.seq)
+    .limit(1)
+)
+
+
 def next_waiting(conn: Connection, lane: Lane) -> Arrived | None:
     """The oldest unfinished update of a lane."""
-    query = select(inbox).where(inbox.c.state == "waiting", inbox.c.channel == lane[0], inbox.c.chat == lane[1])
-    row = conn.execute(query.order_by(inbox.c.seq).limit(1)).one_or_none()
+    row = conn.execute(_NEXT, {"of": lane[0], "where": lane[1]}).one_or_none()
     if row is None:
         return None
     return Arrived(row.seq, RawUpdate(row.channel, row.update_id, row.chat, row.body), row.received, row.attempts)
 
 
+_THIS: Final = update(inbox).where(inbox.c.seq == bindparam("this"))
+
+
 def note_message(conn: Connection, seq: int, message_id: int, reader: str) -> None:
     """Remember which message of the channel an update is, and what read it."""
-    conn.execute(update(inbox).where(inbox.c.seq == seq).values(message_id=message_id, reader=reader))
+    conn.execute(_THIS, {"this": seq, "message_id": message_id, "reader": reader})
 
 
 def number_of(conn: Connection, lane: Lane, message_id: int, before: int) -> int | None:
@@ -97,7 +107,7 @@ def number_of(conn: Connection, lane: Lane, message_id: int, before: int) -> int
 
 def mark(conn: Connection, seq: int, state: State) -> None:
     """It is worked, or set aside."""
-    conn.execute(update(inbox).where(inbox.c.seq == seq).values(state=state))
+    conn.execute(_THIS, {"this": seq, "state": state})
 
 
 def forget(conn: Connection, seq: int) -> None:

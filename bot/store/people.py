@@ -5,7 +5,7 @@ from datetime import datetime, time
 from typing import Any, Final
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import Connection, Select, func, insert, select, update
+from sqlalchemy import Connection, Select, bindparam, func, insert, select, update
 
 from bot.store.shapes import noun_text
 from bot.store.tables import address, chat, chat_alias, crew, inbox, lifter, member, outbox, person, silence
@@ -87,15 +87,24 @@ def set_profile(conn: Connection, who: int, profile: Profile) -> None:
     put(conn, silence, person=who, **heard)
 
 
+_COACH: Final = person.alias()
+
+PROFILES: Final = (
+    select(person, _COACH.c.name.label("coach_name"), silence.c.reminders, silence.c.away_through, silence.c.nudges)
+    .join(_COACH, person.c.coach == _COACH.c.id, isouter=True)
+    .join(silence, silence.c.person == person.c.id, isouter=True)
+    .where(person.c.id == bindparam("who"))
+)
+"""The rows of ``profile_of``, one of ``who``."""
+
+
 def profile(conn: Connection, who: int) -> Profile:
     """A person as core sees them."""
-    coach = person.alias()
-    theirs = (silence.c.reminders, silence.c.away_through, silence.c.nudges)
-    query = select(person, coach.c.name.label("coach_name"), *theirs).join(
-        coach, person.c.coach == coach.c.id, isouter=True
-    )
-    query = query.join(silence, silence.c.person == person.c.id, isouter=True)
-    row = conn.execute(query.where(person.c.id == who)).one()
+    return profile_of(conn.execute(PROFILES, {"who": who}).one())
+
+
+def profile_of(row: Any) -> Profile:
+    """A person from a row of ``PROFILES``."""
     return Profile(
         name=row.name,
         zone=ZoneInfo(row.zone),
@@ -118,8 +127,7 @@ def get(conn: Connection, who: int) -> Person:
 
 def by_user(conn: Connection, channel: str, user: int) -> Person | None:
     """Whom a channel's user id belongs to."""
-    query = _people().join(address, address.c.person == person.c.id)
-    row = conn.execute(query.where(address.c.channel == channel, address.c.user == user)).one_or_none()
+    row = conn.execute(_BY_USER, {"of": channel, "number": user}).one_or_none()
     return _person(row) if row else None
 
 
@@ -187,10 +195,12 @@ def add_chat(
     return Chat(key, channel, platform, who, group, active=True)
 
 
+_CHAT: Final = select(chat).where(chat.c.channel == bindparam("of"), chat.c.platform == bindparam("number"))
+
+
 def chat_of(conn: Connection, channel: str, platform: int) -> Chat | None:
     """The chat with a channel's id, the id it has now or one that it had before."""
-    now = select(chat).where(chat.c.channel == channel, chat.c.platform == platform)
-    row = conn.execute(now).one_or_none()
+    row = conn.execute(_CHAT, {"of": channel, "number": platform}).one_or_none()
     if row is None:
         before = select(chat).join(chat_alias, chat_alias.c.chat == chat.c.id)
         before = before.where(chat_alias.c.channel == channel, chat_alias.c.platform == platform)
@@ -204,9 +214,12 @@ def is_reached(conn: Connection, who: int) -> bool:
     return conn.execute(query).one_or_none() is not None
 
 
+_SEEN: Final = update(chat).where(chat.c.id == bindparam("this"))
+
+
 def chat_seen(conn: Connection, key: int, at: datetime) -> None:
     """Something came from this chat: it is open to us."""
-    conn.execute(update(chat).where(chat.c.id == key).values(seen=at, active=1))
+    conn.execute(_SEEN, {"this": key, "seen": at, "active": 1})
 
 
 def set_active(conn: Connection, key: int, *, active: bool) -> None:
@@ -280,6 +293,13 @@ def is_empty(conn: Connection) -> bool:
 
 def _people() -> Select[Any]:
     return select(person.c.id, person.c.name, person.c.coaches, person.c.lifts, person.c.coach, person.c.zone)
+
+
+_BY_USER: Final = (
+    _people()
+    .join(address, address.c.person == person.c.id)
+    .where(address.c.channel == bindparam("of"), address.c.user == bindparam("number"))
+)
 
 
 def _person(row: Any) -> Person:

@@ -1,6 +1,8 @@
 """The coach's plan of a lifter at rest: the week that repeats."""
 
-from sqlalchemy import Connection, select
+from typing import Final
+
+from sqlalchemy import Connection, bindparam, select
 
 from bot.store.shapes import noun_of, noun_text
 from bot.store.tables import plan
@@ -8,9 +10,12 @@ from bot.store.upsert import put
 from core.model.plan import Plan
 
 
+_WEEKLY: Final = select(plan.c.body).where(plan.c.person == bindparam("who"))
+
+
 def weekly(conn: Connection, who: int) -> Plan:
     """The plan in force; without days when nothing is planned."""
-    body = conn.execute(select(plan.c.body).where(plan.c.person == who)).scalar()
+    body = conn.execute(_WEEKLY, {"who": who}).scalar()
     return noun_of(Plan, body) if body else Plan()
 
 
