@@ -5,11 +5,12 @@ is told. Knows no channel by name, and no rule of training.
 """
 
 import asyncio
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable, Iterable
 from functools import partial
 from typing import Final
 
 import structlog
+from sqlalchemy import Connection
 from sqlalchemy.exc import OperationalError
 
 from bot import metrics
@@ -27,17 +28,30 @@ LANES_AT_ONCE: Final = 16
 TRIES: Final = 3
 """Times that a message is tried before it is set aside."""
 
+HandOn = Callable[[Iterable[Lane]], Awaitable[None]]
+
 log = structlog.get_logger(__name__)
 
 
 class Intake:
-    """The way from a raw update to a committed answer. ``answered`` is called after each commit that may send."""
+    """The way from a raw update to a committed answer. ``answered`` is called after each commit that may send.
 
-    def __init__(self, store: Store, parts: Parts, now: Now, answered: Callable[[], None]) -> None:
+    ``hand_on``: what is kept is worked by whoever is handed its lane, perhaps in another process; without it, here.
+    """
+
+    def __init__(
+        self,
+        store: Store,
+        parts: Parts,
+        now: Now,
+        answered: Callable[[], None],
+        hand_on: HandOn | None = None,
+    ) -> None:
         self._store = store
         self._parts = parts
         self._now = now
         self._answered = answered
+        self._hand_on = hand_on
         self._wake = asyncio.Event()
         self._busy: set[Lane] = set()
         self._places = asyncio.Semaphore(LANES_AT_ONCE)
@@ -55,6 +69,8 @@ class Intake:
         metrics.UPDATES.labels("again").inc(len(batch) - new)
         log.info("kept", updates=len(batch), new=new)
         self._wake.set()
+        if self._hand_on is not None:
+            await self._hand_on((raw.channel, raw.chat) for raw in batch)
 
     def wake(self) -> None:
         """Look again for something to work."""
@@ -68,7 +84,7 @@ class Intake:
                 for lane in await self._store.read(inbox.waiting_lanes):
                     if lane not in self._busy:
                         self._busy.add(lane)
-                        tasks.create_task(self._work_lane(lane))
+                        tasks.create_task(self.work_lane(lane))
                 await self._wake.wait()
 
     async def settle(self) -> None:
@@ -78,11 +94,12 @@ class Intake:
                 for lane in lanes:
                     tasks.create_task(self._empty(lane))
 
-    async def _work_lane(self, lane: Lane) -> None:
+    async def work_lane(self, lane: Lane) -> None:
+        """Work all that waits in a lane that was handed to us."""
         try:
             await self._empty(lane)
         except OperationalError as trouble:
-            # The store is full or locked: nothing is lost, nothing is counted, the next wake-up tries again.
+            # The store is full, locked or away: nothing is lost, nothing is counted, the next wake-up tries again.
             fault(log, "store_failed", trouble)
         else:
             self._wake.set()  # something may have come in just before the lane was left
@@ -96,7 +113,8 @@ class Intake:
 
     async def _work(self, arrived: Arrived) -> None:
         try:
-            await self._store.write(partial(route.work, parts=self._parts, arrived=arrived))
+            work = route.work if self._hand_on is None else _work_if_waiting
+            await self._store.write(partial(work, parts=self._parts, arrived=arrived))
         except OperationalError:
             raise
         except Exception as bug:  # noqa: BLE001  # the last resort: keep the message, go on with the next
@@ -112,3 +130,9 @@ class Intake:
         metrics.WORKED.labels("failed" if attempts < TRIES else "dead").inc()
         if attempts >= TRIES:
             await self._store.write(partial(route.give_up, parts=self._parts, arrived=arrived))
+
+
+def _work_if_waiting(conn: Connection, parts: Parts, arrived: Arrived) -> None:
+    """Where several processes work: one that was taken for dead may come back, when another has done its work."""
+    if inbox.is_waiting(conn, arrived.seq):
+        route.work(conn, parts, arrived)

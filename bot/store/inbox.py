@@ -64,10 +64,12 @@ def keep_worked(conn: Connection, raw: RawUpdate, received_at: datetime, message
     return number
 
 
-def waiting_lanes(conn: Connection) -> list[Lane]:
-    """Lanes with something to work, the longest waiting first."""
+def waiting_lanes(conn: Connection, before: datetime | None = None) -> list[Lane]:
+    """Lanes with something to work, the longest waiting first; ``before``: only with what came in by then."""
     first = func.min(inbox.c.seq)
     query = select(inbox.c.channel, inbox.c.chat).where(inbox.c.state == "waiting")
+    if before is not None:
+        query = query.where(inbox.c.received <= before)
     rows = conn.execute(query.group_by(inbox.c.channel, inbox.c.chat).order_by(first))
     return [(row.channel, row.chat) for row in rows]
 
@@ -89,6 +91,12 @@ def next_waiting(conn: Connection, lane: Lane) -> Arrived | None:
 
 
 _THIS: Final = update(inbox).where(inbox.c.seq == bindparam("this"))
+
+
+def is_waiting(conn: Connection, seq: int) -> bool:
+    """Whether it is still to be worked; nobody else works it until this transaction ends."""
+    query = select(inbox.c.state).where(inbox.c.seq == seq).with_for_update()
+    return conn.execute(query).scalar() == "waiting"
 
 
 def note_message(conn: Connection, seq: int, message_id: int, reader: str) -> None:

@@ -14,7 +14,7 @@ from typing import Any, Final, TypeVar
 from psycopg.abc import Buffer
 from psycopg.types.string import StrDumper
 from sqlalchemy import URL, Connection, Engine, create_engine, event
-from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import DBAPIError, OperationalError
 
 from bot.store import scrub
 
@@ -103,24 +103,27 @@ class House:
             await self._pool.close()
 
     def _written(self, act: Callable[[Connection], T]) -> T:
-        for turn in range(TURNS):
+        for _ in range(TURNS - 1):
             try:
-                with self._connected(self._pool.writing) as conn, conn.begin():
-                    found = act(conn)
-                    scrub.taken(conn)
-                    return found
+                return self._once(act)
             except OperationalError as trouble:
-                if getattr(trouble.orig, "sqlstate", None) not in _RUN_AGAIN or turn == TURNS - 1:
+                if not _may_run_again(trouble):
                     raise
                 self._pool.reruns += 1
-        raise AssertionError("the last turn raises or gives back")
+        return self._once(act)
+
+    def _once(self, act: Callable[[Connection], T]) -> T:
+        with _told_alike(), self._connected(self._pool.writing) as conn, conn.begin():
+            found = act(conn)
+            scrub.taken(conn)
+            return found
 
     def _migrated(self, act: Callable[[Connection], T]) -> T:
         with self._connected(self._pool.migrating) as conn, conn.begin():
             return act(conn)
 
     def _seen(self, look: Callable[[Connection], T]) -> T:
-        with self._connected(self._pool.looking) as conn, conn.begin() as view:
+        with _told_alike(), self._connected(self._pool.looking) as conn, conn.begin() as view:
             found = look(conn)
             view.rollback()
             return found
@@ -141,6 +144,24 @@ class House:
         raw.execute(f"SET search_path = {path}" if path else "RESET search_path")
         raw.autocommit = False
         conn.info[_IN] = self._schema
+
+
+def _may_run_again(trouble: OperationalError) -> bool:
+    """Others got in its way. A connection that was lost is no such case: what it did may be committed."""
+    return getattr(trouble.orig, "sqlstate", None) in _RUN_AGAIN
+
+
+@contextmanager
+def _told_alike() -> Iterator[None]:
+    """A database that is away is told as on every engine, whichever way the driver notices it."""
+    try:
+        yield
+    except OperationalError:
+        raise
+    except DBAPIError as trouble:
+        if trouble.connection_invalidated and trouble.orig is not None:
+            raise OperationalError(trouble.statement, None, trouble.orig, connection_invalidated=True) from None
+        raise
 
 
 _IN: Final = "rungbook_schema"

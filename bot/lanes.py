@@ -1,0 +1,120 @@
+"""Hands chats with something to work to the workers, through a queue in the database: procrastinate.
+
+A job says "this chat has something waiting", never what: the messages are in the inbox. Jobs of one chat share a lock,
+so that one worker has it at a time; a chat whose job waits already needs no second one. What a dead worker held is
+given to another. Knows no message.
+"""
+
+import asyncio
+from collections.abc import Awaitable, Callable, Iterable, Mapping
+from typing import Any, Final
+
+import procrastinate
+import structlog
+from procrastinate.exceptions import AlreadyEnqueued, ConnectorException, UniqueViolation
+from procrastinate.jobs import DeleteJobCondition, Job, Status
+from psycopg import Error as DriverError
+
+from bot.log import fault
+from bot.store.engine import parsed
+from bot.store.inbox import Lane
+from bot.store.queue_steps import SCHEMA
+
+Work = Callable[[Lane], Awaitable[None]]
+
+CHATS_AT_ONCE: Final = 6
+"""Chats that one worker works at the same time."""
+
+HEARTBEAT: Final = 2.0
+"""Seconds between two signs of life of a worker."""
+
+DEAD_AFTER: Final = 8.0
+"""Seconds without a sign of life after which a worker's chats are given to others."""
+
+AGAIN: Final = 2.0
+"""Seconds before the database is tried again when it does not answer."""
+
+_TASK: Final = "work"
+
+log = structlog.get_logger(__name__)
+
+
+class Lanes:
+    """The queue of one database. ``works`` says, by a bot's name, how a chat of its is worked."""
+
+    def __init__(self, url: str, works: Mapping[str, Work]) -> None:
+        self._works = works
+        self._connector = procrastinate.PsycopgConnector(
+            conninfo=libpq(url), kwargs={"options": f"-c search_path={SCHEMA}"}, min_size=1, max_size=4
+        )
+        self._app = procrastinate.App(connector=self._connector)
+        self._task = self._app.task(name=_TASK, queue=_TASK)(self._work)
+
+    async def __aenter__(self) -> "Lanes":
+        await self._app.open_async()
+        return self
+
+    async def __aexit__(self, *_: object) -> None:
+        await self._app.close_async()
+
+    async def hand_on(self, bot: str, lanes: Iterable[Lane]) -> None:
+        """Ask for these chats of a bot to be worked. What they wait for must be committed."""
+        for channel, chat in dict.fromkeys(lanes):
+            key = f"{bot}/{channel}/{chat}"
+            try:
+                asked = self._task.configure(lock=key, queueing_lock=key)
+                await asked.defer_async(bot=bot, channel=channel, chat=chat)
+            except AlreadyEnqueued:
+                continue
+
+    async def run(self) -> None:
+        """Work what others hand on, for ever. A database that does not answer is tried again."""
+        while True:
+            try:
+                await self._app.run_worker_async(
+                    queues=[_TASK],
+                    concurrency=CHATS_AT_ONCE,
+                    install_signal_handlers=False,
+                    delete_jobs=DeleteJobCondition.ALWAYS,
+                    fetch_job_polling_interval=AGAIN,
+                    shutdown_graceful_timeout=10.0,
+                    update_heartbeat_interval=HEARTBEAT,
+                    stalled_worker_timeout=DEAD_AFTER,
+                )
+            except (ConnectorException, DriverError, ExceptionGroup) as trouble:
+                fault(log, "queue_failed", trouble)
+            await asyncio.sleep(AGAIN)
+
+    async def take_up(self) -> None:
+        """Give to others what dead workers hold."""
+        try:
+            for job in await self._app.job_manager.get_stalled_jobs(seconds_since_heartbeat=DEAD_AFTER):
+                await self._give_on(job)
+                log.warning("chat_taken_up")
+        except (ConnectorException, DriverError) as trouble:
+            fault(log, "queue_failed", trouble)
+
+    async def tell(self, channel: str, word: str) -> None:
+        """Say a word to every process that listens on a channel of the database."""
+        await self._connector.execute_query_async("SELECT pg_notify(%(channel)s, %(word)s)", channel=channel, word=word)
+
+    async def _give_on(self, job: Job) -> None:
+        try:
+            await self._app.job_manager.retry_job(job)
+        except UniqueViolation:  # the chat waits anew already
+            if job.id is not None:
+                await self._app.job_manager.finish_job_by_id_async(job.id, Status.FAILED, delete_job=True)
+
+    async def _work(self, bot: str, channel: str, chat: int) -> None:
+        work = self._works.get(bot)
+        if work is None:
+            log.warning("bot_unknown")  # its messages wait in its inbox until a worker knows it
+            return
+        await work((channel, chat))
+
+
+def libpq(url: str) -> str:
+    """A store's URL as the driver itself reads it."""
+    found: Any = parsed(url)
+    words: str = found.set(drivername="postgresql").render_as_string(hide_password=False)
+    return words
