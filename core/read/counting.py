@@ -23,6 +23,10 @@ def counts(c: Cursor, *, chained: bool = False) -> None:
         c.sets = c.a[c.i].value
         c.i += 1
         return
+    if not chained and _sets_of(c):
+        c.sets = c.a[c.i].value
+        c.i += 2
+        return
     if not chained and (_load_behind_chain(c) or _plural_before_count(c)):
         return
     if c.a[c.i].kind == "N" and (leads_a_chain(c) or (not chained and _times_below(c))):
@@ -77,6 +81,14 @@ def _named_follows(c: Cursor) -> bool:
     """3 doubles: the number counts sets."""
     j = c.i + 1
     return c.kind(j) == "R" and c.a[j].text == "named" and c.a[j].plural and c.a[c.i].value <= MOST_SETS
+
+
+def _sets_of(c: Cursor) -> bool:
+    """Squat 3 of 12: a small number of a larger one counts sets."""
+    number, j = c.a[c.i], c.i + 2
+    if not c.named or number.kind != "N" or c.kind(c.i + 1) != "OF" or c.kind(j) != "N":
+        return False
+    return number.value <= min(MOST_SETS / 2, c.a[j].value) and not c.a[j].plural
 
 
 def _load_behind_chain(c: Cursor) -> bool:

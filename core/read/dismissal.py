@@ -77,6 +77,8 @@ def _someone_elses(s: Stream, a: int, b: int) -> bool:
     """Whether the sign is another's, or its part of the body is."""
     if any(k > 0 and s.all[k - 1].text in ("my", "me") for k in (a, b)):
         return False
+    if a < b and s.all[a].has("SELF") and is_other(s, a + 1):
+        return theirs(s, b)  # the word for oneself only says whose brother it is
     return theirs(s, a) or any(
         s.all[i].has("OTHER") and s.all[i].text in ("his", "her", "their") for i in range(a, b + 1)
     )

@@ -41,13 +41,16 @@ class Gloss:
 class Glossary:
     """One further language, indexed over the reader's own."""
 
-    __slots__ = ("_gloss", "_known", "_own", "_phrases", "_speller", "_theirs")
+    __slots__ = ("_gloss", "_known", "_ours", "_phrases", "_speller", "_theirs", "own")
 
     def __init__(self, gloss: Gloss, lexicon: Lexicon, called: Mapping[str, str]) -> None:
         """``lexicon`` holds the reader's own words; ``called`` maps an exercise to a name in them."""
         self._gloss = gloss
         self._phrases = Trie()
         named = Trie()
+        self.own = {
+            meant: phrases.split(",")[0].rstrip("*") for meant, phrases in reversed(gloss.words) if " " not in meant
+        }
         exercises = tuple((called[one], phrases) for one, phrases in gloss.exercises.items())
         for rows, tries in ((gloss.words, ()), (gloss.names, (named,)), (exercises, (named,))):
             for meant, phrases in rows:
@@ -57,7 +60,7 @@ class Glossary:
         plain = frozenset(form for word in gloss.plain for form in typed(word))
         words = self._phrases.words() | gloss.numerals.words
         self._known = frozenset(words | plain) | lexicon.known | lexicon.plain
-        self._own = frozenset(words | plain) - lexicon.known - lexicon.plain
+        self._ours = frozenset(words | plain) - lexicon.known - lexicon.plain
         self._theirs = (lexicon.known | lexicon.plain) - words - plain - lexicon.names.words()
         self._speller = Speller(frozenset(words | lexicon.names.words()), named.words())
 
@@ -88,7 +91,7 @@ class Glossary:
     def _is_ours(self, tokens: list[Token]) -> bool:
         """Whether the message speaks this language rather than the reader's own."""
         words = {token.text for token in tokens if token.kind == "word"}
-        return len(words & self._own) >= len(words & self._theirs)
+        return len(words & self._ours) >= len(words & self._theirs)
 
     def _spelled(self, tokens: list[Token]) -> list[Token]:
         out: list[Token] = []

@@ -73,7 +73,7 @@ class Message:
         self._names = tongue.names
         self._concepts = tongue.lexicon.concepts
         self._frames = tongue.frames
-        self.stream = Stream(text, mark(tongue.tokens(text), tongue))
+        self.stream = Stream(text, mark(tongue.tokens(text), tongue), own=tongue.own)
         self.undone: set[int] = set()
         self.trace: list[tuple[str, str]] = []
         self._acts: list[tuple[int, int, Act]] = []

@@ -1,6 +1,6 @@
 """The message as a stream of lexemes that readers of one thing each can walk, test and mark as used."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
 from core.model.acts import Span
@@ -21,7 +21,10 @@ class Clause:
 
 @dataclass(slots=True)
 class Stream:
-    """All lexemes of a message, which of them are spoken for, and the text as typed."""
+    """All lexemes of a message, which of them are spoken for, and the text as typed.
+
+    ``own`` gives the lifter's own word for a word of the reader, where a word is kept as such.
+    """
 
     text: str
     all: list[Lexeme]
@@ -29,6 +32,7 @@ class Stream:
     sided: bool = False
     barred: bool = False
     parts: list[Clause] = field(default_factory=list)
+    own: Mapping[str, str] = field(default_factory=dict)
     said: frozenset[str] = field(init=False)
 
     def __post_init__(self) -> None:

@@ -75,7 +75,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("burning", "ardiendo, arden, ardor, quema, me quema, queman"),
     ("cramp", "calambre, calambres"),
     ("level", "nivel"),
-    ("out of 10", "de 10, de diez, sobre 10, sobre diez"),
+    ("out of 10", "sobre 10, sobre diez"),
     ("no longer", "ya no"),
     ("no longer hurts", "ya no me duele, ya no duele, ya no me molesta"),
     ("no pain", "sin dolor, ningún dolor, sin molestias, nada de dolor, cero dolor, no me duele nada, no me duele, nada me duele, no duele, no me molesta, no me molesta nada"),

@@ -1,7 +1,7 @@
 """Which languages there are, and their tables put together. Rows, no logic beyond choosing."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import Final
 
@@ -42,6 +42,7 @@ class Language:
     frames: Frames
     glossary: Glossary | None = None
     decimal_comma: bool = False
+    own: Mapping[str, str] = field(default_factory=dict)
 
     def tokens(self, text: str) -> list[Token]:
         """The message as tokens of words that the tables know, as far as they can be known."""
@@ -70,7 +71,7 @@ def language(code: str) -> Language:
     if code in GLOSSES:
         first = language("en")
         glossary = Glossary(GLOSSES[code], first.lexicon, _called(_ENGLISH))
-        return replace(first, glossary=glossary, decimal_comma=GLOSSES[code].decimal_comma)
+        return replace(first, glossary=glossary, decimal_comma=GLOSSES[code].decimal_comma, own=glossary.own)
     if code not in TABLES:
         return language("en")
     tables = TABLES[code]
