@@ -16,7 +16,7 @@ from core.flow.scene import Scene
 from core.flow.setting import setting_of
 from core.flow.work import work
 from core.join.today import Found, Usual, today_in
-from core.join.wishes import OnlyToday, ShortOfTime, Today
+from core.join.wishes import AllAgain, MoveTo, OnlyToday, ShortOfTime, Today
 from core.model.acts import Act, Alarm, Begin
 from core.model.book import Book, Incoming
 from core.model.outcome import AgendaChange, Outcome
@@ -39,7 +39,8 @@ def remind(kind: str, on: date, book: Book, now: datetime) -> Outcome:
     """What a row of the agenda that has come due says, and the rows that follow it. Nothing said: it was dropped."""
     kind, _, about = kind.partition(":")
     scene = opening.of_clock(on if kind == "prompt" else None, book, now, Advisers())
-    plan = scene.book.planned_for_today if kind == "prompt" and scene.book.planned_for_today else book.plan
+    changed = scene.book.planned_for_today if kind == "prompt" else None
+    plan = book.plan if changed is None else changed
     judged = due.judge(kind, on, now, book.profile, plan)
     if judged.verdict == "wait":
         return Outcome(agenda=(AgendaChange(kind, on, judged.until),))
@@ -62,7 +63,7 @@ _REMINDERS: Final[Mapping[str, Callable[[Scene, date], Scene]]] = {
 
 def _heard(scene: Scene, text: str) -> Scene:
     """A text: the answer to the open question, an everyday phrase, or something to be read."""
-    wish = today_in(text, Usual(scene.book.lifter.unit, scene.book.lifter.kit))
+    wish = today_in(text, Usual(scene.book.lifter.unit, scene.book.lifter.kit, scene.on))
     if wish is not None and not any(isinstance(act, Alarm) for act in _read(scene, text).acts):
         return _otherwise(scene, wish)
     reading = offers.offered(scene, _read(scene, text), lambda setting: read(text, setting))
@@ -85,7 +86,7 @@ def _otherwise(scene: Scene, found: Found) -> Scene:
     scene = talk.beside(scene, () if reading.acts or phrases.is_courtesy(found.rest) else (found.rest,))
     if reading.ask is not None:
         return talk.asks(scene, reading.ask)
-    return scene if begins else today.stands(scene)
+    return scene if begins or isinstance(found.wish, MoveTo) else today.stands(scene)
 
 
 def _wished(scene: Scene, wish: Today) -> Scene:
@@ -94,7 +95,10 @@ def _wished(scene: Scene, wish: Today) -> Scene:
             return today.shortened(scene, minutes)
         case OnlyToday(kit, beside, odd):
             return today.only_with(scene, kit, beside, odd)
-    return today.all_again(scene)
+        case MoveTo(on, at):
+            return calendar.moved_to(scene, on, at)
+        case AllAgain():
+            return today.all_again(scene)
 
 
 def _read(scene: Scene, text: str) -> Reading:

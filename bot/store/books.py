@@ -6,7 +6,7 @@ from typing import Final
 
 from sqlalchemy import Connection, select
 
-from bot.store import acts, coaching, people, plans, progress
+from bot.store import about, acts, coaching, people, plans, progress
 from bot.store.progress import Folding
 from bot.store.shapes import ask_of, noun_of, target_of
 from bot.store.tables import day_plan, hold, lifter, pending, target
@@ -53,6 +53,7 @@ def load(conn: Connection, who: int, now: datetime, folding: Folding, edited: Ed
         progress=history.folded,
         usual=history.usual,
         planned_for_today=noun_of(Plan, once) if once else None,
+        changed_days=dict(about.changed_days(conn, who, on + timedelta(days=1))),
     )
     return coaching.in_hand(conn, who, book, on)
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, time, timedelta
 from typing import Final, Literal
 
 from core.flow import course, day
@@ -10,11 +10,11 @@ from core.flow.scene import Scene
 from core.flow.targets import opened
 from core.model.acts import Finish
 from core.model.book import Book
-from core.model.facts import Held, Missed, Moved, Told, Weekly
+from core.model.facts import DayTaken, Held, Missed, Moved, Told, Weekly
 from core.model.outcome import AgendaChange, DayPlan
 from core.model.plan import Plan, TrainingDay
 
-Move = Literal["moved", "off", "travelling", "did", "today", "let_go"]
+Move = Literal["moved", "off", "off_tomorrow", "travelling", "did", "today", "let_go"]
 
 PRESSES: Final[Mapping[str, Move]] = {
     "m": "moved",
@@ -26,10 +26,13 @@ PRESSES: Final[Mapping[str, Move]] = {
 }
 """The last letter of a prompt's button data."""
 
-MOVES: Final[Mapping[str, Move]] = {move: move for move in PRESSES.values()}
+MOVES: Final[Mapping[str, Move]] = {move: move for move in (*PRESSES.values(), "off_tomorrow")}
 """The same answers by the name of the phrase that says them."""
 
 WEEK: Final = 7
+
+NOON: Final = time(12)
+"""A session before it is announced the evening before, where its lead lies in quiet hours."""
 
 
 def announced(scene: Scene) -> Scene:
@@ -40,7 +43,8 @@ def announced(scene: Scene) -> Scene:
     listed = course.listed(scene, started=False)
     if listed is None:
         return scene
-    scene = scene.says(listed)
+    ahead = scene.on > day.local(scene.now, scene.book).date()
+    scene = scene.says(replace(listed, on=scene.on if ahead else None))
     return scene.says(Held(scene.book.hold.since)) if scene.book.hold else scene
 
 
@@ -75,7 +79,8 @@ def week(scene: Scene, on: date) -> Scene:
 def free_day_after(book: Book, on: date) -> date:
     """The next day without a session of its own; tomorrow, if every day has one."""
     days = (on + timedelta(days=ahead) for ahead in range(1, WEEK + 1))
-    return next((one for one in days if book.plan.on(one.weekday()) is None), on + timedelta(days=1))
+    free = (one for one in days if book.changed_days.get(one, book.plan).on(one.weekday()) is None)
+    return next(free, on + timedelta(days=1))
 
 
 def pressed(scene: Scene, on: date, letter: str) -> Scene | None:
@@ -89,11 +94,25 @@ def pressed(scene: Scene, on: date, letter: str) -> Scene | None:
 
 def said(scene: Scene, move: Move) -> Scene:
     """The same, said in words: about today's session, or yesterday's where the answer is about a missed one."""
-    return _MOVES[move](scene, scene.on - timedelta(days=1) if move in ("did", "today", "let_go") else scene.on)
+    if move in ("did", "today", "let_go"):
+        return _MOVES[move](scene, scene.on - timedelta(days=1))
+    if move == "off_tomorrow":
+        return _off(scene, scene.on + timedelta(days=1))
+    return _MOVES[move](scene, _next_session(scene))
+
+
+def _next_session(scene: Scene) -> date:
+    """Today; where nothing is planned today and tomorrow begins with a session, tomorrow, which was announced today."""
+    tomorrow = scene.on + timedelta(days=1)
+    early = _session(scene, tomorrow)
+    late = day.local(scene.now, scene.book).time() >= NOON
+    return tomorrow if _session(scene, scene.on) is None and early and early.at < NOON and late else scene.on
 
 
 def _session(scene: Scene, on: date) -> TrainingDay | None:
-    return day.training_day(scene.book, on) if on == scene.on else scene.book.plan.on(on.weekday())
+    if on == scene.on:
+        return day.training_day(scene.book, on)
+    return scene.book.changed_days.get(on, scene.book.plan).on(on.weekday())
 
 
 def _moved(scene: Scene, on: date) -> Scene:
@@ -103,10 +122,26 @@ def _moved(scene: Scene, on: date) -> Scene:
     return _to(scene, on, planned, free_day_after(scene.book, on))
 
 
+def moved_to(scene: Scene, to: date, at: time | None) -> Scene:
+    """The next session on another day, or at another time of its own; a day with a session of its own is taken."""
+    on = _next_session(scene)
+    planned = _session(scene, on)
+    if planned is None:
+        return scene.says(Told("moved.none"))
+    planned = replace(planned, at=at or planned.at)
+    if to == on:
+        here = DayPlan(on, Plan((planned,)))
+        return _with_days(scene, here).says(Moved(to, at=planned.at))
+    taken = _session(scene, to)
+    if taken is not None:
+        return scene.says(DayTaken(to, taken.title))
+    return _to(scene, on, planned, to)
+
+
 def _to(scene: Scene, on: date, planned: TrainingDay, to: date) -> Scene:
     there = DayPlan(to, Plan((replace(planned, weekday=to.weekday()),)))
     scene = _with_days(scene, DayPlan(on, Plan()), there).plans(AgendaChange("missed", on, None))
-    return scene.says(Moved(to))
+    return scene.says(Moved(to, at=planned.at))
 
 
 def _with_days(scene: Scene, *days: DayPlan) -> Scene:
@@ -118,12 +153,12 @@ def _with_days(scene: Scene, *days: DayPlan) -> Scene:
 
 def _off(scene: Scene, on: date) -> Scene:
     off = _with_days(scene, DayPlan(on, Plan())).plans(AgendaChange("missed", on, None))
-    return off.says(Moved(None))
+    return off.says(Moved(None, on=on if on != scene.on else None))
 
 
 def _travelling(scene: Scene, on: date) -> Scene:
     off = _with_days(scene, DayPlan(on, Plan())).plans(AgendaChange("missed", on, None))
-    return off.says(Moved(None, travelling=True))
+    return off.says(Moved(None, travelling=True, on=on if on != scene.on else None))
 
 
 def _today(scene: Scene, on: date) -> Scene:
@@ -149,6 +184,7 @@ def _let_go(scene: Scene, on: date) -> Scene:
 _MOVES: Final[Mapping[Move, Callable[[Scene, date], Scene]]] = {
     "moved": _moved,
     "off": _off,
+    "off_tomorrow": _off,
     "travelling": _travelling,
     "did": _did,
     "today": _today,

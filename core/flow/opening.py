@@ -35,8 +35,8 @@ def of_message(incoming: Incoming, book: Book, now: datetime, adviser: Adviser) 
 def of_clock(on: date | None, book: Book, now: datetime, adviser: Adviser) -> Scene:
     """The scene of a thing that has come due."""
     today = day.session_day(book, now)
-    if on not in (None, today):
-        book = replace(book, planned_for_today=None, targets={})
+    if on is not None and on != today:
+        book = replace(book, planned_for_today=book.changed_days.get(on), targets={})
     return Scene(book=book, now=now, at=now, on=on or today, message=0, came=0, adviser=adviser)
 
 

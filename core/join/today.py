@@ -7,12 +7,14 @@ They count as a whole message, or as a part of it between marks; the rest of the
 import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from datetime import date, timedelta
 from functools import cache
 from typing import Final
 
+from core.join.days import clock_in, day_in
 from core.join.kit_today import kit_of_today, kit_without
 from core.join.text import plain
-from core.join.wishes import AllAgain, ShortOfTime, Today
+from core.join.wishes import AllAgain, MoveTo, ShortOfTime, Today
 from core.model.lifter import Kit
 from core.model.quantities import Unit
 
@@ -29,10 +31,11 @@ class Found:
 
 @dataclass(frozen=True, slots=True)
 class Usual:
-    """What the words lean on: the unit, and the kit that is there on other days."""
+    """What the words lean on: the unit, the kit that is there on other days, and the day."""
 
     unit: Unit
     kit: Kit | None
+    today: date
 
 
 LEAST, MOST = 5, 180
@@ -67,6 +70,14 @@ _JUST: Final = (
 _END: Final = r"(?: (?:today|tonight|this time|this evening|this morning|now|right now|only|please|here|left|max|at most|to train|for training|to spare|for it|for this|for today|for the session|then|im afraid|heute|hoy|zeit|at the hotel|in the hotel|available|sorry|or so|thats it|thats all|de tiempo|para entrenar))*"
 _DAY: Final = r"(?: (?:today|tonight|this time|here|available|to work with|at the hotel|in the hotel|at hand|there|heute|hoy|hier|aquí|for today|in this gym|in here|at this gym|im hotel|en el hotel|this week at the hotel))"
 _GEAR: Final = r"(?:dumb-?bells?|db'?s?|kettle-?bells?|bands?|mancuernas?|kurzhanteln?|bänder|bandas?|body-?weight|body weight|floor)"
+
+
+A_WEEK: Final = timedelta(days=7)
+"""A session moves no further than this; then its next turn comes anyway."""
+
+_SESSION: Final = r"(?: (?:it|this|that|today|the session|my session|todays session|training|todays training|the training|the workout|my workout|this one|todays|todays one))?"
+_ASK: Final = r"(?:(?:please|can we|can i|could we|could i|ill|i will|lets|id rather|i want to|i need to|have to|i have to|want to|need to|better) )*"
+_CLOCK: Final = r"\d{1,2}(?:[:.h]\d\d(?: ?(?:am|pm))?| ?(?:am|pm|uhr))"
 
 
 def today_in(text: str, usual: Usual) -> Found | None:
@@ -111,6 +122,17 @@ def _without(usual: Usual, found: Match) -> Today | None:
     return kit_without(found["kit"], usual.unit, usual.kit)
 
 
+def _moves(usual: Usual, found: Match) -> Today | None:
+    at = clock_in(found["at"]) if found["at"] else None
+    on = day_in(found["day"], usual.today)
+    return MoveTo(on, at) if on is not None and usual.today < on <= usual.today + A_WEEK else None
+
+
+def _later(usual: Usual, found: Match) -> Today | None:
+    at = clock_in(found["at"])
+    return None if at is None else MoveTo(usual.today, at)
+
+
 def _all(_usual: Usual, _found: Match) -> Today:
     return AllAgain()
 
@@ -127,6 +149,9 @@ _TABLE: Final[tuple[tuple[str, Callable[[Usual, Match], Today | None]], ...]] = 
     (rf"{_OPEN}(?P<kit>{_GEAR}) {_JUST}{_DAY}+", _only),
     (rf"{_OPEN}{_WHO}{_JUST} (?:the |my |a |an |use |got |have )*(?P<kit>(?:up to \d+ ?(?:kg|lbs?)? ?)?{_GEAR}\b.*)", _only),
     (rf"{_OPEN}{_WHO}(?:no|kein|keine|keinen|sin|not a|without a?) (?P<kit>[\w -]+?){_DAY}+", _without),
+    (rf"{_OPEN}{_ASK}(?:move|moved|moving|shift|shifting|push|pushing|postpone|reschedule|do|train)(?:d)?{_SESSION}(?: to| until| on| till| for)? (?P<day>tomorrow|the day after tomorrow|(?:next |this )?[a-zäöüé]+day|the \d{{1,2}}(?:st|nd|rd|th))(?: instead| please)*(?: at (?P<at>{_CLOCK}))?(?: instead| please)*", _moves),
+    (rf"{_OPEN}{_ASK}(?:move|moved|shift|push|do|start|train)(?:d)?{_SESSION}(?: today)?(?: to| at| until)? (?P<at>{_CLOCK})(?: today| tonight| instead| please)*", _later),
+    (rf"{_OPEN}(?:im )?(?:running late|later today|later tonight|a bit later|later),? (?:at |about |around )?(?P<at>{_CLOCK})", _later),
     (r"(?:ok )?(?:lets do |do |i can do )?(?:the |all of the )?(?:whole|full|entire|complete) (?:session|plan|thing|workout|lot)(?: after all| again| please| today)*", _all),
     (r"(?:i have |ive got |i do have |got )?(?:more time|time|all the time|enough time|my usual kit|my own kit|my kit)(?: after all| again| back)(?: today)?", _all),
     (r"(?:all of it|everything|as planned|as usual|usual kit|all my kit|back to the plan|back to normal)(?: after all| again)(?: today)?", _all),

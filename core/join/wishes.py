@@ -195,7 +195,15 @@ class AllAgain:
     """Today goes as planned after all: what was left out is back, with the usual kit."""
 
 
-Today = ShortOfTime | OnlyToday | AllAgain
+@dataclass(frozen=True, slots=True)
+class MoveTo:
+    """Today's session moves to another day, or to another time of it (None: its own)."""
+
+    on: date
+    at: time | None = None
+
+
+Today = ShortOfTime | OnlyToday | AllAgain | MoveTo
 """Wishes for today's session alone, which the session answers, not the desk."""
 
 Wish = (

@@ -117,6 +117,8 @@ class Book:
     hold: Hold | None = None
     planned_for_today: Plan | None = None
     """A one-off change of today (moved session, trimmed plan); None: the weekly plan stands."""
+    changed_days: Mapping[date, Plan] = field(default_factory=dict)
+    """One-off changes of days to come, as ``planned_for_today`` is one of today."""
     ended: tuple[Ended, ...] = ()
     """What the messages of the last minutes amended or erased, oldest first, so that it can be taken back."""
     fixed: Mapping[str, Target] = field(default_factory=dict)

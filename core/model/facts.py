@@ -136,6 +136,8 @@ class Listed:
     at: time | None = None
     minutes: int | None = None
     started: bool = True
+    on: date | None = None
+    """The day, where it is not today."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -286,10 +288,20 @@ class Where:
 
 @dataclass(frozen=True, slots=True)
 class Moved:
-    """Today's session was moved to ``to``, or called off (None)."""
+    """A session moved to another day and time, or off (``to`` None). ``on``: the day it was on, if that is not today."""
 
     to: date | None
     travelling: bool = False
+    at: time | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class DayTaken:
+    """A session can't move to a day that has one."""
+
+    on: date
+    title: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -372,6 +384,7 @@ Fact = (
     | Noted
     | Where
     | Moved
+    | DayTaken
     | Missed
     | Weekly
     | Told

@@ -3,15 +3,22 @@
 from collections.abc import Callable, Mapping
 from typing import Any, Final
 
-from core.model.facts import Missed, Moved, Weekly
+from core.model.facts import DayTaken, Missed, Moved, Weekly
 from core.say.render import Voice
 from core.say.session import steps
 
 
 def _moved(voice: Voice, fact: Moved) -> list[str]:
-    if fact.to is not None:
-        return [voice.say("moved", day=voice.weekday(fact.to))]
-    return [voice.say("moved.travelling" if fact.travelling else "moved.off")]
+    if fact.to is not None and fact.at is not None:
+        return [voice.say("moved", day=voice.weekday(fact.to), time=voice.clock(fact.at))]
+    key = "moved.travelling" if fact.travelling else "moved.off"
+    if fact.on is not None:
+        return [voice.say(f"{key}.day", day=voice.weekday(fact.on))]
+    return [voice.say(key)]
+
+
+def _taken(voice: Voice, fact: DayTaken) -> list[str]:
+    return [voice.say("moved.taken", day=voice.weekday(fact.on), title=fact.title or voice.say("list.untitled"))]
 
 
 def _missed(voice: Voice, fact: Missed) -> list[str]:
@@ -29,4 +36,9 @@ def _weekly(voice: Voice, fact: Weekly) -> list[str]:
     return lines
 
 
-SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {Moved: _moved, Missed: _missed, Weekly: _weekly}
+SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
+    Moved: _moved,
+    DayTaken: _taken,
+    Missed: _missed,
+    Weekly: _weekly,
+}

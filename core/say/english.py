@@ -235,7 +235,7 @@ ENGLISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "prompt.buttons.off": "not today",
     "prompt.buttons.travelling": "travelling",
     "day.tomorrow": "tomorrow",
-    "moved": "Moved to {day}. I'll remind you then.",
+    "moved": "Moved to {day} at {time}.",
     "moved.off": "Today is off. Nothing to make up for.",
     "moved.travelling": "Safe travels. Today is off the list; whatever you do, write it and it is kept.",
     "missed": "{title} on {day} has no sets. What became of it?",

@@ -229,7 +229,7 @@ GERMAN: Final[Mapping[str, str | tuple[str, str]]] = {
     "prompt.buttons.off": "heute nicht",
     "prompt.buttons.travelling": "unterwegs",
     "day.tomorrow": "morgen",
-    "moved": "Verlegt auf {day}. Ich erinnere dich dann.",
+    "moved": "Verlegt auf {day} um {time}.",
     "moved.off": "Heute fällt aus. Nichts nachzuholen.",
     "moved.travelling": "Gute Reise. Heute ist von der Liste; was du machst, schreib, und es wird behalten.",
     "missed": "{title} am {day} hat keine Sätze. Was ist daraus geworden?",

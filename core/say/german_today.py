@@ -23,4 +23,10 @@ GERMAN_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
     "about.nudges.off": "Kein Bescheid mehr, wenn eine Pause um ist.",
     "about.kit.bands.plain": "Bänder",
     "begin.all_off": 'Begonnen. Alle Übungen von heute fallen aus; schreib, was du stattdessen machst, oder sag "swap" und die Übung.',
+    "list.head.day": "{title} am {day} um {time}, etwa {n} Minuten.",
+    "moved.off.day": "{day} fällt aus. Nichts nachzuholen.",
+    "moved.travelling.day": "Gute Reise. {day} ist von der Liste; was du machst, schreib, und es wird behalten.",
+    "prompt.buttons.off.day": "morgen nicht",
+    "moved.taken": "{day} hat schon ein Training, {title}. Welcher Tag sonst?",
+    "moved.none": "Heute ist nichts geplant, das sich verlegen ließe.",
 }

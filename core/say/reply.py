@@ -28,6 +28,10 @@ PRESSED_FOR: Final[Mapping[str, tuple[tuple[str, str], ...]]] = {
 """The answers under a thing of the clock: their words, and the letter that comes back."""
 
 
+DAYS_NAMED: Final = frozenset({"prompt.buttons.off"})
+"""Answers that name the day where a session of tomorrow is announced."""
+
+
 @dataclass(frozen=True, slots=True)
 class Moment:
     """To whom it is said, and to which message."""
@@ -61,9 +65,13 @@ def reminded(out: Outcome, facts: tuple[Fact, ...], moment: Moment, kind: str, d
     if not made.text:
         return out
     on, free = days
-    to = voice.say("day.tomorrow") if (free - on).days == 1 else voice.weekday(free)
+    here = moment.now.astimezone(voice.zone).date()
+    to = voice.say("day.tomorrow") if (free - here).days == 1 else voice.weekday(free)
+    ahead = kind == "prompt" and on > here
+    keys = [(f"{key}.day" if ahead and key in DAYS_NAMED else key, letter) for key, letter in PRESSED_FOR.get(kind, ())]
     buttons = tuple(
-        Button(voice.say(key, day=to), f"d:{on.toordinal()}:{letter}") for key, letter in PRESSED_FOR.get(kind, ())
+        Button(voice.say(key, day=voice.weekday(on) if key.endswith(".day") else to), f"d:{on.toordinal()}:{letter}")
+        for key, letter in keys
     )
     return replace(out, replies=(Reply(made.text, buttons, kind=KINDS[kind]),))  # type: ignore[arg-type]
 

@@ -17,12 +17,13 @@ RECAP_CHARS: Final = 900
 
 
 def _listed(voice: Voice, fact: Listed) -> list[str]:
+    title = fact.title or voice.say("list.untitled")
     if fact.started or fact.at is None:
-        head = voice.say("list.started", title=fact.title or voice.say("list.untitled"), n=fact.minutes)
+        head = voice.say("list.started", title=title, n=fact.minutes)
     else:
-        head = voice.say(
-            "list.head", title=fact.title or voice.say("list.untitled"), time=voice.clock(fact.at), n=fact.minutes
-        )
+        day = {} if fact.on is None else {"day": voice.weekday(fact.on)}
+        key = "list.head.day" if day else "list.head"
+        head = voice.say(key, title=title, time=voice.clock(fact.at), n=fact.minutes, **day)
     room = LINES - 1
     shown = fact.lines if len(fact.lines) <= room else fact.lines[: room - 1]
     lines = [_line(voice, one) for one in shown]

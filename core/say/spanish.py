@@ -229,7 +229,7 @@ SPANISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "prompt.buttons.off": "hoy no",
     "prompt.buttons.travelling": "de viaje",
     "day.tomorrow": "mañana",
-    "moved": "Movida: {day}. Te lo recordaré entonces.",
+    "moved": "Movida a: {day}, {time}.",
     "moved.off": "Hoy queda libre. Nada que recuperar.",
     "moved.travelling": "Buen viaje. Hoy sale de la lista; lo que hagas, escríbelo y se guarda.",
     "missed": "{title} del {day} no tiene series. ¿Qué pasó?",

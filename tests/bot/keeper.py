@@ -51,6 +51,7 @@ class Keeper:
             kept=tuple(one for one in self.everything if one.on >= self.day - REACHES_BACK),
             targets=targets,
             planned_for_today=self.days.get(self.day),
+            changed_days={on: plan for on, plan in self.days.items() if on > self.day},
             progress=self._folded(),
             usual={**self.book.usual, **self._usual()},
             ended=self._ended(now),

@@ -1,6 +1,6 @@
 """What the clock says: the session to come, the missed one, the recap of silence, the week; and what is answered."""
 
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 import pytest
 
@@ -79,7 +79,7 @@ def test_moved_to_tomorrow_moves_prompt_and_question() -> None:
     world = World()
     prompt = rings(world, "prompt", MONDAY, LEAD)
     outcome = presses(world, prompt, "moved to tomorrow")
-    assert text(outcome) == "Moved to Tuesday. I'll remind you then."
+    assert text(outcome) == "Moved to Tuesday at 18:30."
     following = rows(outcome)
     assert following["prompt", TUESDAY] == local(3, 17, 30)
     assert following["missed", MONDAY] is None
@@ -194,3 +194,66 @@ def test_an_ache_of_yesterday_is_in_the_prompts_targets() -> None:
     world.now = local(1, 20)
     world.does(AcheAct("knee", "left", 7.0))
     assert "Goblet squat" not in text(rings(world, "prompt", MONDAY, LEAD))
+
+
+def early(hour: int = 7) -> World:
+    """Trains on Mondays before the quiet hours are over an hour ahead, so it is announced the evening before."""
+    return World(plan=Plan((TrainingDay(0, time(hour), "Legs", LEGS.exercises),)))
+
+
+EVE = local(1, 21, 29)
+
+
+def test_the_evening_before_the_day_is_named_and_so_are_the_answers() -> None:
+    outcome = rings(early(), "prompt", MONDAY, EVE)
+    assert text(outcome).startswith("Legs on Monday at 07:00, about ")
+    assert [one.label for one in outcome.replies[0].buttons] == ["moved to Tuesday", "not tomorrow", "travelling"]
+
+
+@pytest.mark.parametrize("words", ["moved to Tuesday", "can we do it on Tuesday?", None])
+def test_an_early_session_moved_the_evening_before_is_announced_the_evening_before_its_new_day(
+    words: str | None,
+) -> None:
+    world = early()
+    prompt = rings(world, "prompt", MONDAY, EVE)
+    outcome = presses(world, prompt, "moved to Tuesday") if words is None else typed(world, words)
+    assert text(outcome) == "Moved to Tuesday at 07:00."
+    assert rows(outcome)["prompt", TUESDAY] == local(2, 21, 29)
+    assert text(rings(world, "prompt", TUESDAY, local(2, 21, 29))).startswith("Legs on Tuesday at 07:00")
+
+
+@pytest.mark.parametrize("words", ["not tomorrow", "not today", None])
+def test_an_early_session_called_off_the_evening_before(words: str | None) -> None:
+    world = early()
+    prompt = rings(world, "prompt", MONDAY, EVE)
+    outcome = presses(world, prompt, "not tomorrow") if words is None else typed(world, words)
+    assert text(outcome) == "Monday is off. Nothing to make up for."
+    world.now = local(2, 7)
+    assert "Nothing is planned" in text(typed(world, "starting"))
+
+
+def test_another_time_of_today_moves_the_prompt() -> None:
+    world = World()
+    world.now = local(2, 12)
+    outcome = typed(world, "push it to 20:00")
+    assert text(outcome) == "Moved to Monday at 20:00."
+    assert rows(outcome)["prompt", MONDAY] == local(2, 19)
+    assert text(rings(world, "prompt", MONDAY, local(2, 19))).startswith("Legs at 20:00")
+
+
+def test_a_day_with_a_session_of_its_own_is_taken_and_a_moved_one_counts() -> None:
+    world = World(plan=Plan((LEGS, TrainingDay(2, time(18), "Push", LEGS.exercises))))
+    world.now = local(2, 12)
+    assert "Wednesday has its own session, Push" in text(typed(world, "move it to Wednesday"))
+    typed(world, "move it to Tuesday")
+    world.now = local(3, 12)
+    assert text(typed(world, "moved to tomorrow")).startswith("Wednesday has its own session")
+    assert text(typed(world, "move it to Thursday")) == "Moved to Thursday at 18:30."
+
+
+def typed(world: World, words: str) -> Outcome:
+    world.number += 1
+    incoming = Incoming(world.number, words)
+    outcome = answer(incoming, world.book, world.now)
+    world.keeper.apply(outcome, incoming, world.now)
+    return outcome

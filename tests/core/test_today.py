@@ -11,10 +11,10 @@ from core.join.wishes import OnlyToday, ShortOfTime
 from core.model.acts import OnlyKit, Skip
 from core.model.lifter import Kit, Lifter
 from core.model.outcome import Outcome
-from tests.core.flow_world import CALF, SPLIT, SQUAT, World, text
+from tests.core.flow_world import CALF, MONDAY, SPLIT, SQUAT, World, text
 from tests.core.test_checkin import says
 
-GYM = Usual("kg", None)
+GYM = Usual("kg", None, MONDAY)
 
 
 @pytest.mark.parametrize(
@@ -63,7 +63,7 @@ def test_what_is_no_kit_is_none(words: str) -> None:
 
 
 def test_kinds_named_bare_are_those_at_home() -> None:
-    home = Usual("kg", Kit(20.0, {20.0: 2}, (10.0, 14.0), (24.0,)))
+    home = Usual("kg", Kit(20.0, {20.0: 2}, (10.0, 14.0), (24.0,)), MONDAY)
     found = today_in("only dumbbells today", home)
     assert found is not None
     assert found.wish == OnlyToday(Kit(dumbbells_kg=(10.0, 14.0)))
