@@ -5,7 +5,7 @@ warm-ups aside. 'Last set': the last alone. Between sets: the one before.
 """
 
 from dataclasses import replace
-from typing import Final
+from typing import Final, Literal
 
 from core.evidence.exercises import Exercise
 from core.model.acts import SetAct
@@ -209,6 +209,9 @@ def _sides(parsed: Parsed, sets: Sets, row: Exercise) -> None:
             and row.pattern not in ("lunge", "carry")
         ):
             continue
+        if word == "OTHERSIDE":
+            _turned(sets, after)
+            continue
         side = {"LEFT": "left", "RIGHT": "right"}.get(word, "each")
         lone = side != "each" and after >= 0
         if lone and any(rep.side for group in parsed.groups for rep in group.reps):
@@ -217,6 +220,20 @@ def _sides(parsed: Parsed, sets: Sets, row: Exercise) -> None:
             for i, act in enumerate(sets[home]):
                 if lone or act.side is None or act.side == "each":
                     sets[home][i] = replace(act, side=side)  # type: ignore[arg-type]
+
+
+def _turned(sets: Sets, after: int) -> None:
+    """The other side: of the set before, or of the last one kept, which its copy still has."""
+    home = min(max(after, 0), len(sets) - 1)
+    if not sets or not sets[home]:
+        return
+    before = sets[home - 1][-1].side if home and sets[home - 1] else sets[home][0].side
+    side = _OPPOSITE.get(before or "")
+    if side is not None:
+        sets[home] = [replace(act, side=side) for act in sets[home]]
+
+
+_OPPOSITE: Final[dict[str, Literal["left", "right"]]] = {"left": "right", "right": "left"}
 
 
 def _drops(parsed: Parsed, sets: Sets) -> None:
@@ -231,6 +248,8 @@ def _drops(parsed: Parsed, sets: Sets) -> None:
             lighter = previous is not None and kg is not None and kg < previous
             if lighter:
                 sets[g][i] = replace(act, drop=True, rest_s=None)
+            elif g > first and not parsed.dropset:
+                break
             previous = kg
     for group in sets:
         for i, act in enumerate(group):

@@ -15,6 +15,8 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
             in_kg = "LOADQ" in lexeme.k
             number = lexeme.num("LOADQ") if in_kg else lexeme.value
             return Atom("DELTA", i, j + 1, load=LoadSaid("delta", 2 * sign * number, in_kg=in_kg))
+        if "LOADQ" in lexeme.k:
+            return Atom("DELTA", i, j, load=LoadSaid("delta", sign * lexeme.num("LOADQ"), in_kg=True))
         if s.is_(j + 1, "KG", "LB") and not s.is_(j + 1, "NUM"):
             pounds = s.is_(j + 1, "LB")
             kg = lexeme.value * (0.45359237 if pounds else 1.0)

@@ -106,6 +106,7 @@ _PLAIN_ATOMS: Final[tuple[tuple[str, str], ...]] = (
     ("EACH", "SIDE"),
     ("LEFT", "SIDE"),
     ("RIGHT", "SIDE"),
+    ("OTHERSIDE", "SIDE"),
     ("LAST", "LAST"),
     ("WORKING", "WORKING"),
     ("ALL", "ALL"),

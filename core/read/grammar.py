@@ -58,7 +58,7 @@ def _word(c: Cursor, atom: Atom) -> None:
     if kind == "DROP":
         c.drop = bool(c.out.groups)
         c.out.dropset = c.out.dropset or not c.drop
-        if c.drop and "set" in atom.text:
+        if c.drop:
             c.out.drops_from = min(c.out.drops_from, len(c.out.groups))
     elif kind == "WEIGHTED":
         c.out.weighted = True

@@ -91,7 +91,7 @@ class Placed:
 @dataclass(slots=True)
 class Parsed:
     """A stretch read: its groups, the remarks with their places, and flags said once for all.
-    ``drops_from``: the first group behind the word dropset."""
+    ``drops_from``: the first group that is dropped to."""
 
     groups: list[Group]
     placed: list[Placed]

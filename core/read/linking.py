@@ -39,7 +39,9 @@ def linked(c: Cursor) -> None:
     group.chained = True
     group.first = min(group.first, parts[0].first)
     group.last = parts[-1].last
-    if len(parts) == 2 and parts[0].value == 2 and parts[1].kind == "L" and c.kind(j) in COUNTS:
+    sets_next = c.kind(j) == "SEP" and c.a[j].text == "COMMA" and c.kind(j + 1) == "S"
+    pair = len(parts) == 2 and parts[0].value == 2 and parts[1].kind == "L"
+    if pair and (c.kind(j) in COUNTS or sets_next):
         c.pending, c.pending_at = (
             replace(parts[1].load or LoadSaid("plain"), way="per_hand"),
             parts[0].first,

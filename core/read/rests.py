@@ -25,6 +25,8 @@ def rest(s: Stream, i: int) -> Found:
     seconds = _rest_length(s, i)
     if seconds is None:
         return None
+    if _between_counts(s, i):
+        return Remark("rest_s", seconds[0], i, i)
     j = s.skip(seconds[1] + 1, "OF", "ARTICLE", "IN", "FILLER")
     bare = s.dur(i) is None and not s.is_(i + 1, "DASH", "TO", "OR")
     off = j < len(s) and s.all[j].text == "off" and s.is_(j + 1, "COMMA", "NUM", "THEN", "STOP")
@@ -37,6 +39,12 @@ def rest(s: Stream, i: int) -> Found:
     while s.is_(first - 1, "WITH", "AT", "ABOUT", "ON", "FOR"):
         first -= 1
     return _unless_coming(s, Remark("rest_s", seconds[0], first, end - 1, wide=_covers_all(s, j, end)))
+
+
+def _between_counts(s: Stream, i: int) -> bool:
+    """'5, 90 sec, 5': a time between two bare counts is the rest between them."""
+    parted = s.is_(i - 1, "COMMA") and s.is_(i + 1, "COMMA") and s.is_(i, "DUR")
+    return parted and s.num(i - 2) is not None and s.num(i + 2) is not None and s.dur(i + 2) is None
 
 
 def _rest_length(s: Stream, i: int) -> tuple[float, int] | None:

@@ -61,7 +61,7 @@ def _load(c: Cursor, group: Group, atom: Atom) -> bool:
 
 def _side(c: Cursor, group: Group, atom: Atom) -> bool:
     del group
-    if atom.text not in ("LEFT", "RIGHT"):
+    if atom.text not in ("LEFT", "RIGHT", "OTHERSIDE"):
         return False
     c.out.sides.append((atom.text, len(c.out.groups)))
     c.i += 1
@@ -151,6 +151,7 @@ def _count(c: Cursor, group: Group, atom: Atom) -> bool:
 _TAKES: Final[dict[str, Callable[[Cursor, Group, Atom], bool]]] = {
     "SAME": _word,
     "SAMEREPS": _word,
+    "ASSIST": _word,
     "MORE": _more,
     "DELTA": _delta,
     "L": _load,

@@ -104,9 +104,15 @@ def stretches(s: Stream, *, known: bool) -> list[Stretch]:
     out: list[Stretch] = []
     unnamed: list[Piece] = []
     waiting: list[Stretch] = []
+    line = 0
     for piece in _pieces(s):
+        line, before = piece.line, line
         if not piece.mentions:
-            if out:
+            if out and piece.line > before and _strangely_named(s, piece):
+                stranger = Stretch(None, piece.first)
+                stranger.add(piece.first, piece.last)
+                out.append(stranger)
+            elif out:
                 out[-1].add(piece.first, piece.last)
             else:
                 unnamed.append(piece)
@@ -127,6 +133,16 @@ def stretches(s: Stream, *, known: bool) -> list[Stretch]:
             alone.add(piece.first, piece.last)
         out.append(alone)
     return out
+
+
+def _strangely_named(s: Stream, piece: Piece) -> bool:
+    """'zorbs 110x12' on a line of its own: a word that is nothing else, where the name of an exercise stands."""
+    at = piece.counts[0] - 1 if piece.counts else -1
+    while at > piece.first and s.is_(at, "COLON", "DASH"):
+        at -= 1
+    chained = any(s.is_(i, "X") for i in range(piece.first, piece.last))
+    unknown = at >= piece.first and set(s.all[at].k) == {"WORD"} and at not in s.used
+    return chained and unknown and all(s.all[i].has("WORD", "PART", "BULLET", "DASH") for i in range(piece.first, at))
 
 
 def _only_rounds(s: Stream, piece: Piece) -> bool:
