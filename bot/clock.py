@@ -14,7 +14,7 @@ from bot.desk import group_posts, route
 from bot.desk.rooms import Parts
 from bot.log import fault
 from bot.ports import Now
-from bot.store import agenda, challenges, strangers
+from bot.store import agenda, challenges, retention
 from bot.store.engine import Store
 
 EVERY_SECONDS: Final = 5
@@ -70,9 +70,10 @@ class Tick:
             self._said()
 
     async def tidy(self) -> None:
-        """Forget what was to be remembered for a day only."""
+        """Forget what is no longer needed, piece by piece, so that nobody waits for it."""
         moment = self._now()
-        await self._store.write(partial(strangers.purge, now=moment))
+        while any((await self._store.write(partial(retention.purge, now=moment))).values()):
+            pass
 
 
 @contextmanager

@@ -14,6 +14,7 @@ _NESTED: Final = {"load": Load, "range": Range}
 _PHASES: Final = ("down", "bottom", "up", "top")
 _NOT_SHOWN: Final = frozenset({"span", "day"})
 """A receipt of one reading, and a day said in words that ``on`` holds already."""
+_FORMULA: Final = ("=", "+", "-", "@", "\t", "\r", "\n")
 _LAST: Final = ("on", "at", "message", "state")
 
 
@@ -61,4 +62,12 @@ def _flat(plain: Mapping[str, Any]) -> dict[str, Any]:
             flat |= {f"tempo_{phase}": item for phase, item in zip(_PHASES, value, strict=True)}
         elif name != "act":
             flat[name] = str(value).lower() if isinstance(value, bool) else value
-    return flat
+    return {name: _harmless(value) for name, value in flat.items()}
+
+
+def _harmless(value: object) -> object:
+    """A word that a spreadsheet would take for a formula, or for the end of its line, as a word; numbers stay."""
+    if not isinstance(value, str):
+        return value
+    marked = f"'{value}" if value.startswith(_FORMULA) else value
+    return marked.replace("\r", " ")

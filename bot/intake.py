@@ -16,6 +16,7 @@ from sqlalchemy.exc import OperationalError
 from bot import metrics
 from bot.desk import route
 from bot.desk.rooms import Parts
+from bot.flood import Flood
 from bot.log import fault
 from bot.ports import Now, RawUpdate, Source
 from bot.store import inbox
@@ -37,6 +38,7 @@ class Intake:
     """The way from a raw update to a committed answer. ``answered`` is called after each commit that may send.
 
     ``hand_on``: what is kept is worked by whoever is handed its lane, perhaps in another process; without it, here.
+    ``pause`` is there for tests.
     """
 
     def __init__(
@@ -46,12 +48,15 @@ class Intake:
         now: Now,
         answered: Callable[[], None],
         hand_on: HandOn | None = None,
+        pause: Callable[[float], Awaitable[None]] = asyncio.sleep,
     ) -> None:
         self._store = store
         self._parts = parts
         self._now = now
         self._answered = answered
         self._hand_on = hand_on
+        self._pause = pause
+        self._flood = Flood()
         self._wake = asyncio.Event()
         self._busy: set[Lane] = set()
         self._places = asyncio.Semaphore(LANES_AT_ONCE)
@@ -97,7 +102,8 @@ class Intake:
     async def work_lane(self, lane: Lane) -> None:
         """Work all that waits in a lane that was handed to us."""
         try:
-            await self._empty(lane)
+            while await self._next_of(lane):
+                await self._slow_down(lane)
         except OperationalError as trouble:
             # The store is full, locked or away: nothing is lost, nothing is counted, the next wake-up tries again.
             fault(log, "store_failed", trouble)
@@ -106,10 +112,25 @@ class Intake:
         finally:
             self._busy.discard(lane)
 
+    async def _slow_down(self, lane: Lane) -> None:
+        """A flood of one chat is worked at a person's pace. It holds no place meanwhile, so nobody else waits."""
+        self._flood.took(lane, self._now())
+        wait = self._flood.wait(lane, self._now())
+        if wait > 0:
+            metrics.SLOWED.inc()
+            await self._pause(wait)
+
     async def _empty(self, lane: Lane) -> None:
+        while await self._next_of(lane):
+            pass
+
+    async def _next_of(self, lane: Lane) -> bool:
+        """Work the next message of a lane. False: there is none."""
         async with self._places:
-            while arrived := await self._store.read(partial(inbox.next_waiting, lane=lane)):
+            arrived = await self._store.read(partial(inbox.next_waiting, lane=lane))
+            if arrived is not None:
                 await self._work(arrived)
+        return arrived is not None
 
     async def _work(self, arrived: Arrived) -> None:
         try:

@@ -25,6 +25,8 @@ ANSWER: Final = Histogram(
     "rungbook_answer_seconds", "From kept to worked and committed.", buckets=_SECONDS, registry=REGISTRY
 )
 
+SLOWED: Final = Counter("rungbook_slowed", "Waits of a chat from which too much came.", registry=REGISTRY)
+
 SENDS: Final = Counter("rungbook_sends", "Sends, by what became of them.", ("kind", "result"), registry=REGISTRY)
 """``kind``: of bot.store.outbox.Kind; ``result``: sent, later, uncertain, refused, moved."""
 

@@ -4,6 +4,7 @@ Reads no clock and sleeps nowhere: ``drain`` sends what may go now and says when
 """
 
 import asyncio
+from collections.abc import Mapping
 from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
@@ -19,7 +20,7 @@ from bot.making import make
 from bot.ports import Delivery, Later, Moved, Now, Parcel, Refused, Sender, Sent, Uncertain
 from bot.store import outbox, people
 from bot.store.engine import Store
-from bot.store.outbox import Queued, Reach, Undrawn
+from bot.store.outbox import Kind, Queued, Reach, Undrawn
 
 RESEND_AFTER: Final = timedelta(seconds=30)
 """How long to wait before a message that may have been delivered is sent once more."""
@@ -29,6 +30,12 @@ PROMPT_LASTS: Final = timedelta(hours=12)
 
 MOST_AT_ONCE: Final = 16
 """Sends in flight; more make the client slower, not faster."""
+
+_RESENT: Final[Mapping[Kind, bool]] = {"reply": True, "alert": True, "prompt": True, "summary": True, "post": False}
+"""Whether a message of that kind that may have arrived is sent once more.
+
+Once too often to one who waits for it is better than never; a post that comes twice disturbs a whole group.
+"""
 
 _TRIES: Final = 2
 """Times that a message may be sent without knowing whether it arrived."""
@@ -205,8 +212,8 @@ def _settle(conn: Connection, one: Queued, became: Delivery, now: datetime) -> N
         case Later(seconds, scope):
             outbox.later(conn, one, now + timedelta(seconds=seconds), whole_channel=scope == "bot")
         case Uncertain():
-            # Twice in a group disturbs everyone; once too often to one person is better than never.
-            outbox.uncertain(conn, one, now + RESEND_AFTER if one.private or one.edits is not None else None)
+            again = _RESENT[one.kind] or one.edits is not None
+            outbox.uncertain(conn, one, now + RESEND_AFTER if again else None)
         case Moved(chat) if one.chat is not None and chat != one.platform:
             people.move_chat(conn, one.chat, chat)
         case Refused(_, chat_gone):

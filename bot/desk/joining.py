@@ -29,8 +29,7 @@ def turn_away(case: Case, text: str) -> None:
     """A stranger: one polite answer a day, and nothing is kept. A code that fails gets its reason instead."""
     code = code_in(text)
     if code is not None:
-        trouble = invites.look(case.conn, code, case.now)
-        case.reply_unknown(say(_REFUSED[trouble] if isinstance(trouble, str) else "code_private"))
+        case.reply_unknown(say(_of_no_use(case, code) or "code_private"))
     elif strangers.is_new(case.conn, case.channel, case.user, case.now):
         case.reply_unknown(say("stranger"))
     inbox.forget(case.conn, case.arrived.seq)
@@ -42,9 +41,10 @@ def enter(case: Case, text: str, known: Person | None, language: str | None = No
     if code is None or not case.private:
         return False
     found = invites.look(case.conn, code, case.now)
-    if isinstance(found, str):
-        if known is not None:
-            _answer(case, say(_REFUSED[found]))
+    if isinstance(found, str) or not strangers.may_try(case.conn, case.channel, case.user, case.now):
+        trouble = _of_no_use(case, code) if known is not None else None
+        if trouble is not None:
+            _answer(case, say(trouble))
         return known is not None
     if known is not None and found.coach == known.id:
         _answer(case, say("code_own"))
@@ -56,6 +56,17 @@ def enter(case: Case, text: str, known: Person | None, language: str | None = No
         _speak(case, newcomer, language)
     _welcome(case, newcomer, found)
     return True
+
+
+def _of_no_use(case: Case, code: str) -> str | None:
+    """Why a code lets its bearer in nowhere, counted against guessing; None: it is good."""
+    if not strangers.may_try(case.conn, case.channel, case.user, case.now):
+        return "code_wait"
+    trouble = invites.look(case.conn, code, case.now)
+    if not isinstance(trouble, str):
+        return None
+    strangers.tried(case.conn, case.channel, case.user, case.now)
+    return _REFUSED[trouble]
 
 
 def _welcome(case: Case, newcomer: Person, invite: Invite) -> None:

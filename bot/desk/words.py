@@ -10,6 +10,7 @@ _TEXTS: Final = {
     "code_unknown": "I don't know that code. Check that it is all there, or ask your coach for a new one.",
     "code_used": "That code was used already. Ask your coach for a new one.",
     "code_expired": "That code is past its week. Ask your coach for a new one.",
+    "code_wait": "Too many codes that don't work. Wait an hour, then send yours once more.",
     "code_own": "That code is for your client. Send it to them; it waits until they use it.",
     "code_private": "Please send the code to me alone, not in a group.",
     "joined_coach": (

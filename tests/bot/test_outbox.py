@@ -175,9 +175,20 @@ async def test_a_second_try_that_arrives_ends_it(room: Shell) -> None:
     assert await states(room) == ["sent"]
 
 
-async def test_in_a_group_nothing_is_said_twice(room: Shell) -> None:
+@pytest.mark.parametrize("kind", ["reply", "alert", "prompt", "summary"])
+async def test_what_someone_waits_for_is_said_once_more_wherever_it_is(room: Shell, kind: Kind) -> None:
+    for chat_of in (RUTH, GROUP):
+        room.wire.script[chat_of] = [Uncertain("time-out")]
+        await queue(room, chat_of, "kept", kind=kind)
+    await room.post.drain()
+    room.clock.move(seconds=RESEND_AFTER.total_seconds())
+    await room.post.drain()
+    assert sorted(parcel.chat for parcel in room.wire.sent) == [GROUP, RUTH]
+
+
+async def test_a_post_in_a_group_is_not_said_twice(room: Shell) -> None:
     room.wire.script[GROUP] = [Uncertain("time-out")]
-    await queue(room, GROUP, "standings")
+    await queue(room, GROUP, "standings", kind="post")
     assert await room.post.drain() is None
     room.clock.move(days=1)
     await room.post.drain()
