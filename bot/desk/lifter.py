@@ -29,7 +29,7 @@ def answer(case: Case, who: Person, chat: Chat, said: Said) -> None:
     """The whole pass of one message, in the transaction of the case."""
     edit = said.changes is not None
     number = case.arrived.seq if said.changes is None else said.changes
-    cause = Cause(who.id, number, inbox.received(case.conn, number))
+    cause = Cause(who.id, number, inbox.received(case.conn, number) if edit else case.now)
     if edit:
         outcomes.reopen(case.conn, cause)
     edited = Edited(number, cause.at) if edit else None

@@ -14,7 +14,6 @@ from core.join.questions import Stand
 from core.model.lifter import Lifter
 from core.model.plan import Plan
 
-
 _STAND: Final = select(joining.c.body).where(joining.c.person == bindparam("who"))
 _BODY: Final = select(lifter.c.body).where(lifter.c.person == bindparam("who"))
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any, Final
 
-from sqlalchemy import Connection, Row, func, insert, select, update
+from sqlalchemy import Connection, Row, bindparam, func, insert, select, update
 
 from bot.codec import ACTS
 from bot.store.shapes import act_of, act_text
@@ -34,21 +34,28 @@ class Cause:
 
 def keep(conn: Connection, cause: Cause, kept: Iterable[Keep]) -> Touched:
     """Keep what a message reports, in its order; the answer to a question belongs to the message that raised it."""
-    touched: Touched = set()
+    rows: list[dict[str, Any]] = []
+    places: dict[int | None, int] = {}
     for one in kept:
         number = cause.number if one.message is None else one.message
+        places[number] = places[number] + 1 if number in places else _next_place(conn, cause.person, number)
         row = _row(cause.person, one.act, one.on) | {"at": cause.at, "message": number, "origin": number}
-        conn.execute(insert(act).values(**row, place=_next_place(conn, cause.person, number)))
-        touched |= {(row["exercise"], one.on)} if row["exercise"] else set()
-    return touched
+        rows.append(row | {"place": places[number]})
+    if rows:
+        conn.execute(_INSERT, rows)
+    return {(row["exercise"], row["on"]) for row in rows if row["exercise"]}
+
+
+_INSERT: Final = insert(act)
+_LAST_PLACE: Final = select(func.max(act.c.place)).where(act.c.person == bindparam("who"))
+_LAST_PLACE_OF: Final = _LAST_PLACE.where(act.c.origin == bindparam("number"))
 
 
 def _next_place(conn: Connection, who: int, number: int | None) -> int:
     """After all that the message said before; what the clock did comes after everything."""
-    query = select(func.max(act.c.place)).where(act.c.person == who)
     if number is None:
-        return (conn.execute(query).scalar() or 0) + 1
-    taken = conn.execute(query.where(act.c.origin == number)).scalar()
+        return (conn.execute(_LAST_PLACE, {"who": who}).scalar() or 0) + 1
+    taken = conn.execute(_LAST_PLACE_OF, {"who": who, "number": number}).scalar()
     return number * PLACES if taken is None else taken + 1
 
 
@@ -108,13 +115,20 @@ def take_back(conn: Connection, cause: Cause) -> Touched:
     return touched
 
 
+_HEIR: Final = act.alias()
+_ENDED: Final = (
+    select(act, inbox.c.received, _HEIR.c.state.label("heir_state"))
+    .join(inbox, inbox.c.seq == act.c.ended_by)
+    .join(_HEIR, _HEIR.c.id == act.c.superseded_by, isouter=True)
+    .where(act.c.person == bindparam("who"), act.c.ended_by.is_not(None), act.c.state != "kept")
+    .where(act.c.ended_by != act.c.message, inbox.c.received >= bindparam("since"))
+    .order_by(act.c.ended_by, act.c.id)
+)
+
+
 def ended_since(conn: Connection, who: int, since: datetime) -> tuple[Ended, ...]:
     """What messages that arrived since then amended or erased of others, where nothing changed it again."""
-    heir = act.alias()
-    query = select(act, inbox.c.received, heir.c.state.label("heir_state")).join(inbox, inbox.c.seq == act.c.ended_by)
-    query = query.join(heir, heir.c.id == act.c.superseded_by, isouter=True)
-    mine = (act.c.person == who, act.c.state != "kept", act.c.ended_by != act.c.message, inbox.c.received >= since)
-    rows = conn.execute(query.where(*mine).order_by(act.c.ended_by, act.c.id)).all()
+    rows = conn.execute(_ENDED, {"who": who, "since": since}).all()
     return tuple(
         Ended(
             Kept(row.id, act_of(row.body), row.on, row.at, row.origin or 0), row.ended_by, row.received,
@@ -125,12 +139,18 @@ def ended_since(conn: Connection, who: int, since: datetime) -> tuple[Ended, ...
     )  # fmt: skip
 
 
+_STANDING: Final = select(act.c.id, act.c.body, act.c.on, act.c.at, act.c.origin, act.c.place).where(
+    act.c.person == bindparam("who"), act.c.state == "kept"
+)
+_SINCE: Final = _STANDING.where(act.c.on >= bindparam("since"))
+_OF_MESSAGE: Final = _STANDING.where(act.c.origin == bindparam("number"))
+
+
 def kept_since(conn: Connection, who: int, since: date, of_message: int | None) -> tuple[Kept, ...]:
     """What stands from that day on, and what stands of one message whatever its day, oldest first."""
-    standing = select(act).where(act.c.person == who, act.c.state == "kept")
-    rows = {row.id: row for row in conn.execute(standing.where(act.c.on >= since))}
+    rows = {row.id: row for row in conn.execute(_SINCE, {"who": who, "since": since})}
     if of_message is not None:
-        rows |= {row.id: row for row in conn.execute(standing.where(act.c.origin == of_message))}
+        rows |= {row.id: row for row in conn.execute(_OF_MESSAGE, {"who": who, "number": of_message})}
     ordered = sorted(rows.values(), key=lambda row: row.place)
     return tuple(Kept(row.id, act_of(row.body), row.on, row.at, row.origin or 0) for row in ordered)
 

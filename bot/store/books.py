@@ -2,14 +2,14 @@
 
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
-from typing import Final
+from typing import Any, Final
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, bindparam, select
 
-from bot.store import about, acts, coaching, people, plans, progress
+from bot.store import about, acts, coaching, people, progress
 from bot.store.progress import Folding
 from bot.store.shapes import ask_of, noun_of, target_of
-from bot.store.tables import day_plan, hold, lifter, pending, target
+from bot.store.tables import day_plan, hold, lifter, pending, person, plan, target
 from core.flow.day import session_day
 from core.flow.mends import UNDO_WITHIN
 from core.model.book import Book, Hold, Pending
@@ -29,24 +29,43 @@ class Edited:
     at: datetime
 
 
+_SHEET: Final = (
+    people.PROFILES.join(lifter, lifter.c.person == person.c.id)
+    .join(plan, plan.c.person == person.c.id, isouter=True)
+    .join(pending, pending.c.person == person.c.id, isouter=True)
+    .join(hold, hold.c.person == person.c.id, isouter=True)
+    .add_columns(lifter.c.body.label("lifter_body"), lifter.c.folded_through, plan.c.body.label("plan_body"))
+    .add_columns(pending.c.message, pending.c.at, pending.c.text, pending.c.said, pending.c.body.label("pending_body"))
+    .add_columns(hold.c.sign, hold.c.since)
+)
+"""What there is one row of for each lifter, in one look."""
+_ONCE: Final = select(day_plan.c.body).where(day_plan.c.person == bindparam("who"), day_plan.c.on == bindparam("day"))
+_GIVEN: Final = (
+    select(target.c.exercise, target.c.body)
+    .where(target.c.person == bindparam("who"), target.c.on == bindparam("day"))
+    .order_by(target.c.id)
+)
+_ASKED: Final = select(pending.c.person).where(pending.c.person == bindparam("who"))
+
+
 def load(conn: Connection, who: int, now: datetime, folding: Folding, edited: Edited | None = None) -> Book:
     """The book of a lifter at ``now``. For an edit: as of its day, with the acts of its message, however old."""
-    body = conn.execute(select(lifter.c.body).where(lifter.c.person == who)).scalar_one()
-    profile = people.profile(conn, who)
+    row = conn.execute(_SHEET, {"who": who}).one()
+    profile = people.profile_of(row)
     at = now if edited is None else edited.at
     since = at.astimezone(profile.zone).date() - RECENT
     book = Book(
         profile=profile,
-        lifter=noun_of(Lifter, body),
-        plan=plans.weekly(conn, who),
+        lifter=noun_of(Lifter, row.lifter_body),
+        plan=noun_of(Plan, row.plan_body) if row.plan_body else Plan(),
         kept=acts.kept_since(conn, who, since, edited.number if edited else None),
-        pending=_pending(conn, who),
-        hold=_hold(conn, who),
+        pending=_pending(row) if row.pending_body is not None else None,
+        hold=Hold(row.sign, row.since) if row.sign is not None else None,
         ended=() if edited else acts.ended_since(conn, who, now - UNDO_WITHIN),
     )
     on = _session_day(book, at, edited)
-    history = progress.bring_up(conn, who, on, folding)
-    once = conn.execute(select(day_plan.c.body).where(day_plan.c.person == who, day_plan.c.on == on)).scalar()
+    history = progress.bring_up(conn, who, on, folding, row.folded_through)
+    once = conn.execute(_ONCE, {"who": who, "day": on}).scalar()
     book = replace(
         book,
         targets=_targets(conn, who, on),
@@ -66,21 +85,14 @@ def _session_day(book: Book, at: datetime, edited: Edited | None) -> date:
 
 
 def _targets(conn: Connection, who: int, today: date) -> dict[str, Target]:
-    query = select(target.c.exercise, target.c.body).where(target.c.person == who, target.c.on == today)
-    latest = {row.exercise: row.body for row in conn.execute(query.order_by(target.c.id))}
+    latest = {row.exercise: row.body for row in conn.execute(_GIVEN, {"who": who, "day": today})}
     return {exercise: target_of(body) for exercise, body in latest.items() if body}
 
 
 def is_asked(conn: Connection, who: int) -> bool:
     """Whether a question about what the lifter wrote is open."""
-    return conn.execute(select(pending.c.person).where(pending.c.person == who)).one_or_none() is not None
+    return conn.execute(_ASKED, {"who": who}).one_or_none() is not None
 
 
-def _pending(conn: Connection, who: int) -> Pending | None:
-    row = conn.execute(select(pending).where(pending.c.person == who)).one_or_none()
-    return Pending(ask_of(row.body), row.message, row.at, row.text, row.said) if row else None
-
-
-def _hold(conn: Connection, who: int) -> Hold | None:
-    row = conn.execute(select(hold).where(hold.c.person == who)).one_or_none()
-    return Hold(row.sign, row.since) if row else None
+def _pending(row: Any) -> Pending:
+    return Pending(ask_of(row.pending_body), row.message, row.at, row.text, row.said)

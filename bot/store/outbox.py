@@ -109,8 +109,11 @@ def queue(conn: Connection, letter: Letter, now: datetime) -> int:
         "content": content,
         "recipe": None if recipe is None else json.dumps([recipe.kind, recipe.body], ensure_ascii=False),
     }
-    number: int = conn.execute(insert(outbox).values(**values).returning(outbox.c.seq)).scalar_one()
+    number: int = conn.execute(_QUEUE, values).scalar_one()
     return number
+
+
+_QUEUE: Final = insert(outbox).returning(outbox.c.seq)
 
 
 def rewrite(conn: Connection, seq: int, letter: Letter, now: datetime) -> int:

@@ -1,5 +1,7 @@
 """Carries out an outcome: every change that an answer asks for, in the transaction of the message. Sends nothing."""
 
+from typing import Final
+
 from sqlalchemy import Connection, delete, insert, update
 
 from bot.store import acts, agenda, progress
@@ -41,8 +43,8 @@ def clear_hold(conn: Connection, who: int) -> bool:
 
 
 def _standing(conn: Connection, who: int, outcome: Outcome) -> None:
-    for given in outcome.given:
-        _give(conn, who, given)
+    if outcome.given:
+        conn.execute(_GIVE, [_given(who, one) for one in outcome.given])
     if outcome.pending is not None:
         _ask(conn, who, outcome.pending)
     elif outcome.answered:
@@ -57,9 +59,12 @@ def _standing(conn: Connection, who: int, outcome: Outcome) -> None:
         agenda.change(conn, who, change)
 
 
-def _give(conn: Connection, who: int, given: Given) -> None:
-    body = target_text(given.target) if given.target is not None else None
-    conn.execute(insert(target).values(person=who, exercise=given.exercise, on=given.on, body=body))
+_GIVE: Final = insert(target)
+
+
+def _given(who: int, one: Given) -> dict[str, object]:
+    body = target_text(one.target) if one.target is not None else None
+    return {"person": who, "exercise": one.exercise, "on": one.on, "body": body}
 
 
 def _ask(conn: Connection, who: int, one: Pending) -> None:

@@ -9,7 +9,6 @@ from bot.store.tables import plan
 from bot.store.upsert import put
 from core.model.plan import Plan
 
-
 _WEEKLY: Final = select(plan.c.body).where(plan.c.person == bindparam("who"))
 
 

@@ -8,8 +8,9 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from statistics import median
+from typing import Final
 
-from sqlalchemy import Connection, or_, select, update
+from sqlalchemy import Connection, bindparam, select, update
 
 from bot.store import plans
 from bot.store.acts import Touched
@@ -53,14 +54,16 @@ class History:
 
 def touch(conn: Connection, who: int, touched: Touched) -> None:
     """Sets of these exercises and days changed: what was folded of them no longer holds."""
-    through = folded_through(conn, who)
+    through = folded_through(conn, who) if touched else None
     if through is not None:
         _empty(conn, who, {exercise for exercise, on in touched if on <= through})
 
 
-def bring_up(conn: Connection, who: int, today: date, folding: Folding) -> History:
-    """Fold the days that are over and not folded yet; give back all that is known from before ``today``."""
-    through = folded_through(conn, who)
+def bring_up(conn: Connection, who: int, today: date, folding: Folding, through: date | None) -> History:
+    """Fold the days that are over and not folded yet; give back all that is known from before ``today``.
+
+    ``through``: what ``folded_through`` says.
+    """
     last = today - _DAY
     if through is not None and through > last:
         # The day went back (a journey west, an edit of an older day): today's sets must not be in the past.
@@ -70,10 +73,16 @@ def bring_up(conn: Connection, who: int, today: date, folding: Folding) -> Histo
         _fold_days(conn, who, (through, today), folding)
     if through != last:
         conn.execute(update(lifter).where(lifter.c.person == who).values(folded_through=last))
-    _build_again(conn, who, today, folding)
-    rows = conn.execute(select(progress).where(progress.c.person == who)).all()
+    rows = conn.execute(_ROWS, {"who": who}).all()
+    stale = [row.exercise for row in rows if row.body is None or row.made_by != folding.version]
+    if stale:
+        _build_again(conn, who, today, folding, stale)
+        rows = conn.execute(_ROWS, {"who": who}).all()
     usual = {row.exercise: row.usual_kg for row in rows if row.usual_kg is not None}
     return History({row.exercise: row.body for row in rows if row.body}, usual)
+
+
+_ROWS: Final = select(progress).where(progress.c.person == bindparam("who")).order_by(progress.c.exercise)
 
 
 def rebuilt(conn: Connection, who: int, folding: Folding) -> dict[str, str]:
@@ -105,8 +114,11 @@ def empty(conn: Connection, who: int, exercises: Iterable[str]) -> None:
 
 def folded_through(conn: Connection, who: int) -> date | None:
     """The last day that the cache covers; None: it was never made."""
-    through: date | None = conn.execute(select(lifter.c.folded_through).where(lifter.c.person == who)).scalar()
+    through: date | None = conn.execute(_THROUGH, {"who": who}).scalar()
     return through
+
+
+_THROUGH: Final = select(lifter.c.folded_through).where(lifter.c.person == bindparam("who"))
 
 
 def _fold_days(conn: Connection, who: int, span: tuple[date | None, date], folding: Folding) -> None:
@@ -121,11 +133,7 @@ def _fold_days(conn: Connection, who: int, span: tuple[date | None, date], foldi
             _save(conn, who, exercise, folding, (so_far.get(exercise), days))
 
 
-def _build_again(conn: Connection, who: int, today: date, folding: Folding) -> None:
-    stale = or_(progress.c.body.is_(None), progress.c.made_by != folding.version)
-    names = conn.execute(select(progress.c.exercise).where(progress.c.person == who, stale)).scalars().all()
-    if not names:
-        return
+def _build_again(conn: Connection, who: int, today: date, folding: Folding, names: list[str]) -> None:
     whole = _past(conn, who, sessions(conn, who, None, today, names), folding)
     for exercise in names:
         if exercise in whole:

@@ -1,7 +1,10 @@
-"""What is kept as JSON text: nouns to text and back. Acts and targets take the shape of the contracts."""
+"""What is kept as JSON text: nouns to text and back. Acts and targets take the shape of the contracts.
+
+The same text gives the same value, which nobody changes: those read lately are not read again.
+"""
 
 import json
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any, TypeVar
 
 from pydantic import TypeAdapter
@@ -19,6 +22,7 @@ def act_text(act: Act) -> str:
     return _text(codec.act_out(act))
 
 
+@lru_cache(8192)
 def act_of(text: str) -> Act:
     """An act from ``act_text``."""
     return codec.act_in(json.loads(text))
@@ -29,6 +33,7 @@ def target_text(target: Target) -> str:
     return _text(codec.target_out(target))
 
 
+@lru_cache(4096)
 def target_of(text: str) -> Target:
     """A target from ``target_text``."""
     return codec.target_in(json.loads(text))
@@ -56,8 +61,13 @@ def noun_text(noun: object) -> str:
 def noun_of(kind: type[T], text: str) -> T:
     """A lifter or a plan from ``noun_text``."""
     key: Any = kind
-    noun: T = _adapter(key).validate_json(text)
+    noun: T = _noun_of(key, text)
     return noun
+
+
+@lru_cache(2048)
+def _noun_of(kind: Any, text: str) -> Any:
+    return _adapter(kind).validate_json(text)
 
 
 def _text(value: object) -> str:

@@ -23,10 +23,11 @@ def put_new(conn: Connection, table: Table, rows: list[dict[str, object]]) -> in
     if not rows:
         return 0
     if len(rows) == 1:
-        new: int = conn.execute(_put_new(conn.dialect.name, table), rows[0]).rowcount
-        return new
-    statement = _INSERT[conn.dialect.name](table).values(rows).on_conflict_do_nothing()
-    new = conn.execute(statement.execution_options(preserve_rowcount=True)).rowcount
+        found = conn.execute(_put_new(conn.dialect.name, table), rows[0])
+    else:
+        statement = _INSERT[conn.dialect.name](table).values(rows).on_conflict_do_nothing()
+        found = conn.execute(statement.execution_options(preserve_rowcount=True))
+    new: int = found.rowcount
     return new
 
 
