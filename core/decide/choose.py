@@ -8,7 +8,7 @@ from core.decide.judge import as_asked
 from core.decide.limits import Choice, guarded
 from core.decide.rules import AFTER, BEFORE, DURING, STEPS, Rule
 from core.decide.ways import eased
-from core.decide.words import slots
+from core.decide.words import slots, values
 from core.evidence.numbers import value
 from core.model.target import Forecaster, Outlook, Reason, Verdict
 
@@ -46,8 +46,9 @@ def choose(case: Case, now: Forecaster) -> Chosen:
         way, left = "ease", guarded(case, Choice("ease", _less_of(case, left))).sets
         why, outlook = [_SPOKEN["bad-day"]], now(left)
     words = slots(case, left)
-    cautions = _cautions(case, why)
-    return Chosen(way, left, outlook, tuple(Reason(one.say.format(**words), one.id) for one in why), cautions)
+    said = values(case, left)
+    reasons = tuple(Reason(one.say.format(**words), one.id, said) for one in why)
+    return Chosen(way, left, outlook, reasons, _cautions(case, why))
 
 
 def _decide(case: Case) -> tuple[Rule, Choice]:

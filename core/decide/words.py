@@ -2,6 +2,7 @@
 
 from core.decide.case import Case, Sets
 from core.model.quantities import Load, Unit, from_kg
+from core.model.target import Slot
 
 
 def plain(number: float) -> str:
@@ -19,6 +20,22 @@ def load_words(load: Load | None, unit: Unit) -> str:
         return f"the {load.label} band" if load.label else "the band"
     mass = f"{plain(round(from_kg(load.kg, unit), 1 if unit == 'lb' else 2))} {unit}"
     return {"per_hand": f"{mass} a hand", "added": f"{mass} added", "assist": f"{mass} of help"}.get(load.kind, mass)
+
+
+def values(case: Case, sets: Sets) -> tuple[tuple[str, Slot], ...]:
+    """The same slots as values without words, for a language that is said elsewhere."""
+    one = sets[0] if sets else (case.base[0] if case.base else None)
+    return (
+        ("load", one.load if one is not None else None),
+        ("rest", one.rest_s if one is not None else None),
+        ("down", one.tempo[0] if one is not None and one.tempo is not None else None),
+        ("range", one.range if one is not None else None),
+        ("least", one.reps[0] if one is not None else None),
+        ("where", case.ache_where),
+        ("level", case.ache),
+        ("weeks", case.days_off // 7),
+        ("misses", case.facts.misses),
+    )
 
 
 def slots(case: Case, sets: Sets) -> dict[str, str]:

@@ -7,10 +7,10 @@ from typing import Final
 from core.evidence.numbers import value
 from core.flow import day
 from core.flow.scene import Scene
-from core.flow.targets import opened, renewed
+from core.flow.targets import careful, opened, renewed
 from core.model.acts import AcheAct, Alarm, Bodyweight, OnlyKit
 from core.model.book import Hold, Kept
-from core.model.facts import Ached, Alarmed, AlertAche, AlertAlarm, Careful, Eased, OffToday, Weighed
+from core.model.facts import Ached, Alarmed, AlertAche, AlertAlarm, Eased, OffToday, Weighed
 from core.model.lifter import Ache
 
 QUOTED: Final = 200
@@ -75,8 +75,8 @@ def _eased(scene: Scene) -> tuple[Scene, tuple[Eased, ...], tuple[str, ...]]:
         Eased(name, after[name].way, after[name].sets) for name in todo if after[name].way in ("ease", "hold")
     )
     touched = [*off, *(one.exercise for one in eased)]
-    cautions = [text for name in touched for text in scene.adviser.today(scene.book, scene.on, name, ()).cautions[:1]]
-    says = (*((OffToday(off),) if off else ()), *eased, *(Careful(text) for text in cautions[:1]))
+    cautions = [one for name in touched for one in careful(scene.adviser.today(scene.book, scene.on, name, ()))]
+    says = (*((OffToday(off),) if off else ()), *eased, *cautions[:1])
     return scene.says(*says), eased, off
 
 

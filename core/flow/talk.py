@@ -14,7 +14,7 @@ from core.flow.targets import opened, still_to_do
 from core.flow.work import work
 from core.model.acts import Begin, Finish, SetAct, Skip, Swap
 from core.model.book import Pending
-from core.model.facts import Asked, DoneAsked, Erased, Held, Noted, Told, Where
+from core.model.facts import Asked, DoneAsked, Erased, Explained, Held, Noted, Told, Where
 from core.model.reading import Ask, Reading
 from core.model.target import Reason
 from core.model.working import working_sets
@@ -77,12 +77,9 @@ def _why(scene: Scene) -> Scene:
     return scene.says(*(_explained(scene, reason) for reason in advice.why))
 
 
-def _explained(scene: Scene, reason: Reason) -> Told:
+def _explained(scene: Scene, reason: Reason) -> Explained:
     found = (SOURCES[one] for one in scene.adviser.sources(reason.rule) if one in SOURCES)
-    titles = [source.title for source in found if source.read != "none"]
-    if not titles:
-        return Told("why.line", (("text", reason.text),))
-    return Told("why.source", (("text", reason.text), ("source", "; ".join(titles))))
+    return Explained(reason, tuple(source.title for source in found if source.read != "none"))
 
 
 def _done(scene: Scene) -> Scene:

@@ -86,7 +86,13 @@ def _next_set(scene: Scene, exercise: str, advice: Advice) -> Scene:
     scene = scene if fresh else nudges.set_up(scene, left[0].rest_s)
     if fresh or _moved(scene, exercise, left):
         scene = scene.says(Because(advice.why))
-    return scene.says(*(Careful(text) for text in advice.cautions[:1])) if fresh and _unwarned(scene) else scene
+    return scene.says(*careful(advice)) if fresh and _unwarned(scene) else scene
+
+
+def careful(advice: Advice) -> tuple[Careful, ...]:
+    """The first caution, with what it is about."""
+    slots = advice.why[0].slots if advice.why else ()
+    return tuple(Careful(text, slots) for text in advice.cautions[:1])
 
 
 def still_to_do(scene: Scene, exercise: str, advice: Advice) -> tuple[TargetSet, ...]:

@@ -10,7 +10,7 @@ from typing import Literal
 from core.model.acts import AcheAct, SetAct, Sign
 from core.model.lifter import Kit
 from core.model.reading import Ask
-from core.model.target import Reason, Target, TargetSet, Verdict
+from core.model.target import Reason, Slot, Target, TargetSet, Verdict
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,10 +97,19 @@ class Because:
 
 
 @dataclass(frozen=True, slots=True)
+class Explained:
+    """Why a target is so, asked for: the reason and the titles of its sources."""
+
+    reason: Reason
+    sources: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Careful:
     """A caution to show, one sentence."""
 
     text: str
+    slots: tuple[tuple[str, Slot], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -288,7 +297,7 @@ class Where:
 
 @dataclass(frozen=True, slots=True)
 class Moved:
-    """A session moved to another day and time, or off (``to`` None). ``on``: the day it was on, if that is not today."""
+    """A session moved to another day and time, or off (``to`` None). ``on``: the day it was on, if not today."""
 
     to: date | None
     travelling: bool = False
@@ -362,6 +371,7 @@ Fact = (
     | Upcoming
     | NextTime
     | Because
+    | Explained
     | Careful
     | Stepped
     | PlanDone

@@ -1,7 +1,7 @@
 """What the coach prescribes (aim), what to do next (target), and what is expected of it."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from typing import Literal
 
@@ -82,12 +82,19 @@ Forecaster = Callable[[tuple[TargetSet, ...]], Outlook]
 """How ``decide`` asks ``estimate`` what would happen, without importing it."""
 
 
+Slot = Load | Range | float | int | str | None
+
+
 @dataclass(frozen=True, slots=True)
 class Reason:
-    """A plain sentence for a lifter, and the id of the rule that fired."""
+    """A plain sentence for a lifter, and the id of the rule that fired.
+
+    ``slots``: what its words were filled with, as values, so that it can be said in another language.
+    """
 
     text: str
     rule: str
+    slots: tuple[tuple[str, Slot], ...] = field(default=(), compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)

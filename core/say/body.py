@@ -7,12 +7,19 @@ from core.model.acts import AcheAct
 from core.model.facts import Ached, Alarmed, Eased, Held, OffToday
 from core.say import figures
 from core.say.render import Voice, capital
+from core.say.wording import has
+
+
+def part(voice: Voice, name: str) -> str:
+    """The name of a body part inside a sentence."""
+    key = f"part.{name}"
+    return voice.say(key) if has(voice.language, key) else name.replace("-", " ")
 
 
 def place(voice: Voice, ache: AcheAct) -> str:
     """A body part with its side, in words."""
-    part = ache.where.replace("-", " ")
-    return voice.say(f"side.{ache.side}", part=part) if ache.side else part
+    named = part(voice, ache.where)
+    return voice.say(f"side.{ache.side}", part=named) if ache.side else named
 
 
 def _ached(voice: Voice, fact: Ached) -> list[str]:

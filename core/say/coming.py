@@ -3,10 +3,11 @@
 from collections.abc import Callable, Mapping
 from typing import Any, Final
 
-from core.model.facts import Because, Careful, NextTime, PlanDone, Stepped, Upcoming
+from core.model.facts import Because, Careful, Explained, NextTime, PlanDone, Stepped, Upcoming
 from core.model.target import TargetSet, Verdict
 from core.say import figures
-from core.say.render import Voice
+from core.say.reasons import caution, reason
+from core.say.render import Voice, capital
 
 
 def _upcoming(voice: Voice, fact: Upcoming) -> list[str]:
@@ -74,11 +75,18 @@ def _next_time(voice: Voice, fact: NextTime) -> list[str]:
 
 
 def _because(voice: Voice, fact: Because) -> list[str]:
-    return [voice.say("why", text=one.text) for one in fact.reasons[:1]]
+    return [voice.say("why", text=capital(reason(voice, one))) for one in fact.reasons[:1]]
+
+
+def _explained(voice: Voice, fact: Explained) -> list[str]:
+    text = capital(reason(voice, fact.reason))
+    if not fact.sources:
+        return [voice.say("why.line", text=text)]
+    return [voice.say("why.source", text=text, source="; ".join(fact.sources))]
 
 
 def _careful(voice: Voice, fact: Careful) -> list[str]:
-    return [voice.say("careful", text=fact.text)]
+    return [voice.say("careful", text=caution(voice, fact.text, fact.slots))]
 
 
 def _stepped(voice: Voice, fact: Stepped) -> list[str]:
@@ -94,6 +102,7 @@ SAID: Final[Mapping[type, Callable[[Voice, Any], list[str]]]] = {
     Upcoming: _upcoming,
     NextTime: _next_time,
     Because: _because,
+    Explained: _explained,
     Careful: _careful,
     Stepped: _stepped,
     PlanDone: _plan_done,

@@ -13,12 +13,14 @@ from core.say.german_about import GERMAN_ABOUT
 from core.say.german_desk import GERMAN_DESK
 from core.say.german_group import GERMAN_GROUP
 from core.say.german_names import GERMAN_NAMES
+from core.say.german_rules import GERMAN_RULES
 from core.say.german_today import GERMAN_TODAY
 from core.say.spanish import SPANISH
 from core.say.spanish_about import SPANISH_ABOUT
 from core.say.spanish_desk import SPANISH_DESK
 from core.say.spanish_group import SPANISH_GROUP
 from core.say.spanish_names import SPANISH_NAMES
+from core.say.spanish_rules import SPANISH_RULES
 from core.say.spanish_today import SPANISH_TODAY
 
 Template = str | tuple[str, str]
@@ -28,8 +30,16 @@ FALLBACK: Final = "en"
 
 LANGUAGES: Final[Mapping[str, Mapping[str, Template]]] = {
     FALLBACK: {**ENGLISH, **ENGLISH_DESK, **ENGLISH_GROUP, **ENGLISH_ABOUT, **ENGLISH_TODAY},
-    "es": {**SPANISH, **SPANISH_DESK, **SPANISH_GROUP, **SPANISH_ABOUT, **SPANISH_TODAY, **SPANISH_NAMES},
-    "de": {**GERMAN, **GERMAN_DESK, **GERMAN_GROUP, **GERMAN_ABOUT, **GERMAN_TODAY, **GERMAN_NAMES},
+    "es": {
+        **SPANISH,
+        **SPANISH_DESK,
+        **SPANISH_GROUP,
+        **SPANISH_ABOUT,
+        **SPANISH_TODAY,
+        **SPANISH_NAMES,
+        **SPANISH_RULES,
+    },
+    "de": {**GERMAN, **GERMAN_DESK, **GERMAN_GROUP, **GERMAN_ABOUT, **GERMAN_TODAY, **GERMAN_NAMES, **GERMAN_RULES},
 }
 """Every language has the same keys and slots as the first one (a test sees to it)."""
 
