@@ -112,8 +112,8 @@ def _close_of(conn: Connection, found: Open) -> datetime:
     """When the next week closes."""
     after = found.noun.starts + timedelta(weeks=found.closed + 1)
     zones = {people.profile(conn, one.who).zone for one, _ in challenges.entrants(conn, found.id) if one.is_in(after)}
-    over = (due.instant(after, time(0), zone) for zone in zones)
-    return max(due.instant(after, CLOSE_AT, ZoneInfo(found.zone)), *over)
+    over = [due.instant(after, time(0), zone) for zone in zones]
+    return max([due.instant(after, CLOSE_AT, ZoneInfo(found.zone)), *over])
 
 
 def _close(conn: Connection, found: Open, made: Table, now: datetime) -> None:

@@ -12,7 +12,7 @@ from bot.desk import group_posts
 from bot.ports import Sent
 from bot.store import erase, people
 from bot.store.tables import outbox
-from tests.bot.group_world import FRIDAY, RUTH, TOMAS, world
+from tests.bot.group_world import FRIDAY, RUTH, TOMAS, the, world
 from tests.bot.shell import CHANNEL, GROUP, INES
 
 
@@ -100,6 +100,14 @@ async def test_a_week_closes_when_its_last_day_is_over_for_everyone(tmp_path: Pa
 def _live_in(conn: Connection, name: str, zone: str) -> None:
     who = people.by_name(conn, name)[0].id
     people.set_profile(conn, who, replace(people.profile(conn, who), zone=ZoneInfo(zone)))
+
+
+async def test_a_challenge_that_nobody_joined_ends_without_a_word(tmp_path: Path) -> None:
+    async with world(tmp_path) as here:
+        for day in (1, 8, 22):
+            here.to(day, 11)
+            assert await here.look() == []
+        assert (await the(here)).state == "over"
 
 
 async def test_the_end_comes_with_a_picture_and_then_silence(tmp_path: Path) -> None:
