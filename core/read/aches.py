@@ -22,7 +22,7 @@ _VAGUE: Final = frozenset({
 
 def aches(s: Stream, first: int, last: int) -> list[Heard]:
     out: list[Heard] = []
-    pains = [i for i in range(first, last) if s.all[i].has("PAIN") and not denied(s, i, first)]
+    pains = [i for i in range(first, last) if (s.all[i].has("PAIN") or _sore(s, i)) and not denied(s, i, first)]
     parts = [
         i
         for i in range(first, last)
@@ -55,6 +55,14 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
     if out:
         _hush(s, first, last)
     return out
+
+
+_JOINTS: Final = frozenset({"knee", "elbow", "wrist", "ankle", "neck", "finger", "thumb", "hand", "achilles", "shin"})
+"""Parts that have no muscle to be sore from training."""
+
+
+def _sore(s: Stream, i: int) -> bool:
+    return s.all[i].has("SORENESS") and "sore" in s.all[i].text.split(" ")
 
 
 def _returned(s: Stream, i: int) -> bool:
@@ -106,6 +114,8 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
         return False
     if level is not None:
         return True
+    if _sore(s, pain):
+        return where in _JOINTS
     if word in _VAGUE:
         return word in ("off", "talking", "funny", "pulled", "rolled") and where not in _MUSCLES and abs(p - pain) <= 3
     if word in MILD:

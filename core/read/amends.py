@@ -148,7 +148,9 @@ class Amender:
         pointed = bool(numbers) or any(s.is_(i, "LAST") for i in inside)
         if self._setting.last is None and (not pointed or self._setting.now_on is None):
             return []
-        if self._setting.last is None and not numbers and self._counted_after(clause):
+        if self._setting.last is None and (
+            self._counts_beside(clause) or (not numbers and self._counted_after(clause))
+        ):
             return []
         if numbers and not (strong or weak or negated is not None):
             return []
@@ -260,6 +262,8 @@ class Amender:
                     while s.is_(j, "AND") and small(s, j + 1):
                         skip.add(j + 1)
                         j += 2
+                if s.is_(i, "ORD") and s.all[i].num("ORD") == 1 and small(s, i + 1) and s.all[i + 1].value > 1:
+                    skip.add(i + 1)
                 if s.is_(i, "ORD") and s.num(i + 1) == 1 and s.all[i + 1].text == "one":
                     skip.add(i + 1)
         for i in range(clause.first, clause.last):

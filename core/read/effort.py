@@ -18,6 +18,8 @@ def effort_word(s: Stream, i: int) -> Found:
     value, end = spread
     if s.is_(end + 1, "SLASH") and s.num(end + 2) == MOST_RESERVE:
         return Remark("rir", _reserve(scale, value), first, end + 2)
+    if end == j and s.is_(end + 1, "ABOUT") and (other := s.num(end + 2)) is not None and 0 < other - value <= 1:
+        return Remark("rir", _reserve(scale, (value + other) / 2), first, end + 2)
     each = [value]
     if end == j:
         while True:
@@ -46,6 +48,29 @@ def at_spread(s: Stream, i: int) -> Found:
     if spread is None or spread[1] != i + 3 or not 5 <= spread[0] <= MOST_RESERVE or s.is_(i + 4, "DASH", "X"):
         return None
     return Remark("rir", MOST_RESERVE - spread[0], i, i + 3)
+
+
+def at_list(s: Stream, i: int) -> Found:
+    """12 11 9 @ 8 9 10: as many efforts behind the at-sign as counts before it."""
+    after = _run(s, i + 1, 1)
+    efforts = [s.all[k].value for k in after]
+    if len(after) < 2 or len(_run(s, i - 1, -1)) != len(after) or s.is_(after[-1] + 1, "X", "FOR"):
+        return None
+    if not all(LEAST_FELT <= one <= MOST_RESERVE for one in efforts):
+        return None
+    return Remark("rir", None, i, after[-1], each=tuple(MOST_RESERVE - one for one in efforts))
+
+
+def _run(s: Stream, i: int, step: int) -> list[int]:
+    """Bare numbers one behind the other from here, small marks between them."""
+    out: list[int] = []
+    while s.is_(i, "NUM", "COMMA", "SLASH"):
+        if s.is_(i, "NUM"):
+            if s.all[i].has("REPQ", "SETQ", "TIMESQ"):
+                break
+            out.append(i)
+        i += step
+    return out
 
 
 def _effort_before(s: Stream, i: int, scale: str) -> Found:

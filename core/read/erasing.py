@@ -18,7 +18,9 @@ class Corrected:
 def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
     """Sets said not to have happened; their lexemes are marked as used."""
     out: list[Corrected] = []
+    erased = False
     for clause in clauses(s):
+        erased = erased and not clause.opens
         at = next((i for i in range(clause.first, clause.last) if s.is_(i, "ERASE")), None)
         inline = (
             at is not None
@@ -26,7 +28,7 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
             and any(s.is_(i, "X") for i in range(clause.first))
             and s.is_(clause.last + 1, "NUM", "LOADQ")
         )
-        if at is not None and out and not clause.opens and not _says_more(s, clause):
+        if (erased or (at is not None and out and not clause.opens)) and not _says_more(s, clause):
             s.use(range(clause.first, clause.last))
             continue
         if inline or at is None or clause.asked or (at in undone and not s.is_(at, "TODAYALL")):
@@ -38,6 +40,7 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
             continue
         span = s.span(clause.first, clause.last - 1)
         out.extend(Corrected(Erase(one, span), clause.first) for one in which)
+        erased = True
         s.use(range(clause.first, clause.last))
         if clause.last + 1 < len(s) and s.is_(clause.last + 1, "ERASE"):
             s.use([clause.last + 1])
@@ -57,8 +60,10 @@ def taken_back(acts: tuple[Act, ...]) -> tuple[Act, ...]:
 
 def _says_more(s: Stream, clause: Clause) -> bool:
     """Whether a clause behind an erasure tells more than why: another set, a count, an exercise."""
+    if s.is_(clause.first, "NUM"):
+        return True
     return any(
-        s.is_(i, "NUM", "LOADQ", "LAST", "SETS", "SETREF", "ORD", "EX", "TODAYALL")
+        s.is_(i, "X", "LOADQ", "LAST", "SETS", "SETREF", "ORD", "EX", "TODAYALL")
         for i in range(clause.first, clause.last)
     )
 
@@ -96,6 +101,8 @@ def set_numbers(s: Stream, clause: Clause) -> list[int]:
             while s.is_(j, "AND", "COMMA") and small(s, j + 1) and _further(s, i, j):
                 out.append(int(s.all[j + 1].value))
                 j += 2
+        elif s.is_(i, "ORD") and s.all[i].num("ORD") == 1 and small(s, i + 1) and s.all[i + 1].value > 1:
+            out.extend(range(1, int(s.all[i + 1].value) + 1))
         elif s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or s.is_(i + 1, "NUM")):
             out.append(int(s.all[i].num("ORD")))
         elif s.is_(i, "SETREF") and small(s, i + 1):

@@ -144,7 +144,7 @@ def _turned_down(s: Stream, i: int) -> bool:
     """'80x10, no, 80x9': a 'no' on its own between two counts."""
     return (
         s.all[i].text == "no"
-        and s.is_(i - 1, "COMMA", "STOP", "DASH")
+        and s.is_(i - 1, "COMMA", "STOP", "DASH", "OPEN")
         and s.is_(i + 1, "COMMA", "STOP", "DASH")
         and s.is_(i - 2, *_COUNTED)
         and s.is_(i + 2, *_COUNTED)

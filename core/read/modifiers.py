@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Final
 
-from core.read.effort import at_spread, effort_word, felt, tank, zero_reserve
+from core.read.effort import at_list, at_spread, effort_word, felt, tank, zero_reserve
 from core.read.missing import attempt, fail, partials
 from core.read.remark import Found, Remark
 from core.read.rests import rest
@@ -41,6 +41,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
     (("NUM",), tempo_code),
     (("RPE", "RIR"), effort_word),
     (("AT",), at_spread),
+    (("AT",), at_list),
     (("NUM", "COULDHAVE"), tank),
     (("FEEL", "ABOUT"), felt),
     (("REST", "NOREST"), rest),

@@ -57,6 +57,10 @@ _YIELDS: Final = frozenset({
 """What a limb does, said behind its name."""
 
 
+_GIVES: Final = frozenset({"gave out", "gave way", "giving way", "gives way", "gives out", "gave"})
+"""What a joint does when it is injured, and told so in the same sentence."""
+
+
 _NOISES: Final = frozenset({
     "popping", "crack", "cracked", "crunch", "pop", "ping", "pinged", "snapping", "lump", "locked", "bone",
     "smashed", "crushed", "ripped", "came out", "useless", "snap",
@@ -97,6 +101,8 @@ def signs(s: Stream, first: int, last: int) -> list[Told]:
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
     if saddle is not None:
         out.append(Told("bladder", *saddle))
+    if any(one.sign == "injury" for one in out):
+        out = [one for one in out if one.sign != "nerve" or s.all[one.last].text not in _GIVES]
     if any(one.sign == "bladder" for one in out):
         out = [one for one in out if one[0] != "nerve"]
     if any(one.sign == "head" for one in out):

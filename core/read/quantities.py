@@ -34,6 +34,8 @@ def quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return _reps(s, i, lexeme)
     if "TIMESQ" in k:
         return Atom("T", i, i, lexeme.num("TIMESQ"), strong=s.is_(i - 1, "THAT"))
+    if "REPN" in k and s.is_(i + 1, "IMPL"):
+        return None
     if "REPN" in k:
         return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
     if "SETN" in k:
@@ -82,6 +84,10 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
         led = s.is_(i - 1, "X", "FOR", "AT", "NUM", "COMMA") or s.is_(i - 2, "X")
         if not led and lexeme.value <= MOST_WARMUPS:
             return Atom("S", i, i, lexeme.value)
+    if i and s.all[i - 1].text in ("weight", "load") and not lexeme.has("REPQ", "SETQ", "TIMESQ"):
+        return Atom("L", i, i, load=LoadSaid("plain", lexeme.value, plural=lexeme.plural))
+    if lexeme.value == 1 and s.is_(i + 1, "MORE") and s.is_(i + 2, "AT", "WITH"):
+        return Atom("SAME", i, i + 1, text="one more")
     if lexeme.has("STRIDEQ") and s.is_(i + 1, "PERLIMB", "PERSIDE", "EACH"):
         return Atom("R", i, i, lexeme.value)
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):

@@ -23,7 +23,7 @@ def rest(s: Stream, i: int) -> Found:
         end = s.skip(seconds[1] + 1, "BETWEEN", "EACH", "ALL", "IN")
         return _unless_coming(s, Remark("rest_s", seconds[0], i, end - 1, wide=_covers_all(s, i, end)))
     seconds = _rest_length(s, i)
-    if seconds is None:
+    if seconds is None or (s.is_(i, "DUR") and s.is_(i - 1, "TO", "OR") and s.num(i - 2) is not None):
         return None
     if _between_counts(s, i):
         return Remark("rest_s", seconds[0], i, i)

@@ -96,7 +96,7 @@ def _bare(change: Change, atoms: list[Atom], n: int, at: Context) -> None:
         change["reps"] = int(value)
         return
     counted = n + 2 < len(atoms) and atoms[n + 2].kind in ("N", "R", "S")
-    loaded = (after in ("X", "FOR") and counted) or value != int(value)
+    loaded = (after in ("X", "FOR") and counted) or value != int(value) or atoms[n].plural
     field = at.named or ("load" if loaded else _likelier(value, at.last, at.setting))
     if field == "load":
         _bare_load(change, value, at)

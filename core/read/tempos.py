@@ -17,6 +17,8 @@ def tempo_code(s: Stream, i: int) -> Found:
     """Digits of a tempo: 40X1, 3010, 3-1-1-0, 3/1/X/1; with the word before or behind, or plainly one."""
     worded = s.is_(i, "TEMPO")
     j = s.skip(i + 1, "COLON", "OF", "AT", "BE", "DASH") if worded else i
+    if worded and s.is_(i + 1, "EX"):
+        j = s.skip(i + 2, "COLON", "AT", "DASH", "COMMA")
     parts, end = _code_parts(s, j)
     if len(parts) < 3 or len(parts) > 4:
         return None
@@ -26,6 +28,9 @@ def tempo_code(s: Stream, i: int) -> Found:
         return None
     last = end + 1 if not worded and s.is_(end + 1, "TEMPO") else end
     first = i - 1 if s.is_(i - 1, "AT", "WITH") else i
+    if worded and s.is_(i + 1, "EX"):
+        s.use([i])
+        first = j
     seconds = [*parts, None][:4] if len(parts) == 3 else parts
     return Remark("tempo", tuple(seconds), first, last)
 

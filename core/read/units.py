@@ -44,6 +44,9 @@ def join_units(lexemes: list[Lexeme]) -> list[Lexeme]:
 def _labelled(lexemes: list[Lexeme], i: int) -> bool:
     """reps: 12, sets: 2: the count behind its word."""
     rest = lexemes[i + 1 : i + 3]
+    alone = i == 0 or not lexemes[i - 1].has("NUM", "HALF", "LAST", "NEG", "ALL", "SAME", "MORE", "PARTIALS")
+    if rest and "NUM" in rest[0].k and lexemes[i].text == "reps" and alone and not rest[0].plural:
+        return not (len(rest) == 2 and rest[1].has("X", "KG", "LB"))
     return len(rest) == 2 and rest[0].has("COLON") and "NUM" in rest[1].k and not rest[1].plural
 
 

@@ -652,7 +652,8 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "out cold, dopey, not right since"
     ),
     "DOUBLE": (
-        "seeing double, see double, double vision, two of everything, seeing two, saw two of, two bars, two of the"
+        "seeing double, see double, double vision, two of everything, seeing two of, seeing two bars, saw two bars, "
+        "saw two of, see two of, there were two bars, two of the bar, two of him, two of her"
     ),
     "LOSTSELF": (
         "where i am, where i was, what day it is, what year it is, my own name, my name, which gym, how i got here, "
