@@ -167,7 +167,7 @@ def test_a_typing_slip_pulls_no_harder_than_a_far_result() -> None:
         (SetAct(BENCH, HEAVY, 9, rir=9.0), 8.5, True),
         (SetAct(BENCH, HEAVY, 12), 2.0, True),
         (SetAct(BENCH, HEAVY, 10), 2.0, False),
-        (SetAct(BENCH, HEAVY, 7), 0.8, False),
+        (SetAct(BENCH, HEAVY, 7), 0.6, False),
         (SetAct(BENCH, HEAVY, 10, failed=True, rir=0.0), 0.0, False),
     ],
 )
