@@ -255,23 +255,29 @@ class Amender:
             if s.all[i].text in ("i said", "i put", "i wrote") and s.is_(i + 1, "NUM", "LOADQ") and later:
                 skip.add(i + 1)
         if numbers:
-            for i in range(clause.first, clause.last):
-                if s.is_(i, "SETS", "SETREF") and small(s, i + 1) and int(s.all[i + 1].value) in numbers:
-                    skip.add(i + 1)
-                    j = i + 2
-                    while s.is_(j, "AND") and small(s, j + 1):
-                        skip.add(j + 1)
-                        j += 2
-                if s.is_(i, "ORD") and s.all[i].num("ORD") == 1 and small(s, i + 1) and s.all[i + 1].value > 1:
-                    skip.add(i + 1)
-                if s.is_(i, "ORD") and s.num(i + 1) == 1 and s.all[i + 1].text == "one":
-                    skip.add(i + 1)
+            skip.update(self._naming(clause, numbers))
         for i in range(clause.first, clause.last):
             if s.is_(i, "LAST", "THAT") and s.is_(i + 1, "NUM") and s.all[i + 1].text == "one":
                 skip.add(i + 1)
             if s.is_(i, "NUM") and s.all[i].text == "one" and s.is_(i + 1, "BE", "AMEND"):
                 skip.add(i)
         return skip
+
+    def _naming(self, clause: Clause, numbers: list[int]) -> set[int]:
+        """The numbers that name the sets corrected: set 2, sets 2 and 3, the first two, the first one."""
+        s = self._s
+        out: set[int] = set()
+        for i in range(clause.first, clause.last):
+            if s.is_(i, "SETS", "SETREF") and small(s, i + 1) and int(s.all[i + 1].value) in numbers:
+                out.add(i + 1)
+                j = i + 2
+                while s.is_(j, "AND") and small(s, j + 1):
+                    out.add(j + 1)
+                    j += 2
+            first = s.is_(i, "ORD") and small(s, i + 1)
+            if first and ((s.all[i].num("ORD") == 1 and s.all[i + 1].value > 1) or s.all[i + 1].text == "one"):
+                out.add(i + 1)
+        return out
 
     def _named_field(self, clause: Clause) -> str | None:
         """'change the weight to 9', 'reps should be 9': the field by its name."""

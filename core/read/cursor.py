@@ -16,7 +16,8 @@ COUNTS: Final = ("N", "R", "H", "D")
 @dataclass(slots=True)
 class Cursor:
     """``a`` the atoms, ``i`` the place, ``named`` whether the stretch names its exercise. ``pending`` is a load said
-    before its counts, ``sets`` a count of sets said before them, ``bound`` to what directly follows and no heading; the rest are marks set by words on the way."""
+    before its counts, ``sets`` a count of sets said before them, ``bound`` to what directly follows and no heading;
+    the rest are marks set by words on the way."""
 
     a: list[Atom]
     named: bool

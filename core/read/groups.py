@@ -25,7 +25,8 @@ class Rep:
 @dataclass(slots=True)
 class Group:
     """Sets said together. ``lead`` is a number before the reps that is a load or a count of sets. ``behind`` is a
-    bare number after an at-sign. ``tail`` is the count of the last of several like sets. ``gaps`` are the separators in a bare list. ``like``: as the last set."""
+    bare number after an at-sign. ``tail`` is the count of the last of several like sets. ``gaps`` are the
+    separators in a bare list. ``like``: as the last set."""
 
     first: int
     last: int

@@ -87,15 +87,11 @@ def mark_undone(s: Stream) -> set[int]:
         return undone
     carry = line_carry = theirs = False
     for before, clause in _pairs(clauses(s)):
-        if clause.opens_line:
-            line_carry = line_carry and not clause.blank_before
-            carry = line_carry
-        elif clause.opens:
-            carry = False
-        if clause.opens or s.all[clause.first].text in _RESUMES:
-            theirs = False
-        if s.all[clause.first].text in _RESUMES:
-            carry = line_carry = False
+        resumes = s.all[clause.first].text in _RESUMES
+        line_carry = line_carry and not resumes and not (clause.opens_line and clause.blank_before)
+        if clause.opens or resumes:
+            carry = line_carry and clause.opens_line
+        theirs = theirs and not (clause.opens or resumes)
         first, last = clause.first, clause.last
         counts = [i for i in range(first, last) if _counts(s, i)]
         theirs = _still_theirs(s, clause, counts, theirs=theirs)

@@ -1,6 +1,8 @@
 """Numbers into atoms: a count with its unit, a load with what makes it one, or a bare number left open."""
 
+from collections.abc import Callable
 from dataclasses import replace
+from typing import Final
 
 from core.read.atoms import Atom, LoadSaid
 from core.read.changes import changed
@@ -13,39 +15,61 @@ MOST_WARMUPS = 5.0
 
 
 def quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    """A number with what makes it a quantity; the first kind of the table that it can be."""
     lexeme = s.all[i]
-    k = lexeme.k
-    if "LOADQ" in k and s.is_(i + 1, "EMPTYBAR") and s.is_(i + 2, "AND", "PLUS"):
-        barred = bar_said(s, i + 1, before)
-        if barred is not None and barred.load is not None and barred.load.per_side:
-            return replace(barred, first=i)
-    if "LOADQ" in k:
-        return load_said(s, i, lexeme.num("LOADQ"), in_kg=True, before=before)
-    if "DUR" in k and "DIST" in k:
-        return Atom("D", i, i, lexeme.num("DIST"), text="m")
-    if "DUR" in k:
-        return Atom("H", i, i, lexeme.num("DUR"))
-    if "DIST" in k:
-        return Atom("D", i, i, lexeme.num("DIST"))
-    if "SETQ" in k:
-        rounds = any(word in lexeme.text for word in ("round", "rds", "rnd"))
-        return Atom("S", i, i, lexeme.num("SETQ"), strong=rounds)
-    if "REPQ" in k:
-        return _reps(s, i, lexeme)
-    if "TIMESQ" in k:
-        return Atom("T", i, i, lexeme.num("TIMESQ"), strong=s.is_(i - 1, "THAT"))
-    if "REPN" in k and s.is_(i + 1, "IMPL"):
-        return None
-    if "REPN" in k:
-        return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
-    if "SETN" in k:
-        return Atom("S", i, i, lexeme.num("SETN"), text="twice")
-    if "NUM" in k or "STRIDEQ" in k:
-        return _number(s, i, lexeme, before)
+    for kind, form in _KINDS:
+        if kind in lexeme.k:
+            return form(s, i, lexeme, before)
     return None
 
 
-def _reps(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
+def _load(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    if s.is_(i + 1, "EMPTYBAR") and s.is_(i + 2, "AND", "PLUS"):
+        barred = bar_said(s, i + 1, before)
+        if barred is not None and barred.load is not None and barred.load.per_side:
+            return replace(barred, first=i)
+    return load_said(s, i, lexeme.num("LOADQ"), in_kg=True, before=before)
+
+
+def _time(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    """Seconds; but '40 m' can be minutes or metres, and is read as metres."""
+    if "DIST" in lexeme.k:
+        return Atom("D", i, i, lexeme.num("DIST"), text="m")
+    del s, before
+    return Atom("H", i, i, lexeme.num("DUR"))
+
+
+def _distance(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    del s, before
+    return Atom("D", i, i, lexeme.num("DIST"))
+
+
+def _sets(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    del s, before
+    rounds = any(word in lexeme.text for word in ("round", "rds", "rnd"))
+    return Atom("S", i, i, lexeme.num("SETQ"), strong=rounds)
+
+
+def _times(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    del before
+    return Atom("T", i, i, lexeme.num("TIMESQ"), strong=s.is_(i - 1, "THAT"))
+
+
+def _named(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    """A double, three singles; but a single kettlebell counts no repetition."""
+    del before
+    if s.is_(i + 1, "IMPL"):
+        return None
+    return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
+
+
+def _twice(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    del s, before
+    return Atom("S", i, i, lexeme.num("SETN"), text="twice")
+
+
+def _reps(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    del before
     change = changed(s, i, i + 1, lexeme)
     return change or Atom("R", i, i, lexeme.num("REPQ"))
 
@@ -73,13 +97,17 @@ def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
     return not s.is_(i + 1, *counts) and not s.is_(i - 1, "X", "FOR", "NUM", "SLASH", "LOADQ", "GOT")
 
 
-def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
+    """Numbers that only stand for things: 'the last one', 'in 5', 'the 20 ones'."""
     if _lone_one(s, i, lexeme):
         return Atom("W", i, i, text="one")
     soon = s.is_(i - 1, "IN") and s.all[i - 1].text == "in" and not s.is_(i + 1, "SETS", "X", "EX")
     some = not s.is_(i - 1, "X", "FOR", "AT") and any(one.text == "ones" for one in s.all[i + 1 : i + 3])
-    if soon or some:
-        return Atom("W", i, i, text=lexeme.text)
+    return Atom("W", i, i, text=lexeme.text) if soon or some else None
+
+
+def _by_its_neighbour(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
+    """Two warm-ups, weight 40, one more at 100, 12 steps each: the word beside it tells what it counts."""
     if i + 1 < len(s) and s.all[i + 1].has("WARMUP", "WORKING") and s.all[i + 1].text.endswith("s"):
         led = s.is_(i - 1, "X", "FOR", "AT", "NUM", "COMMA") or s.is_(i - 2, "X")
         if not led and lexeme.value <= MOST_WARMUPS:
@@ -90,6 +118,13 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
         return Atom("SAME", i, i + 1, text="one more")
     if lexeme.has("STRIDEQ") and s.is_(i + 1, "PERLIMB", "PERSIDE", "EACH"):
         return Atom("R", i, i, lexeme.value)
+    return None
+
+
+def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
+    told = _nothing_counted(s, i, lexeme) or _by_its_neighbour(s, i, lexeme)
+    if told is not None:
+        return told
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):
         return Atom("W", i, i, text=lexeme.text)
     pair = _one_or_two(s, i, lexeme)
@@ -113,3 +148,11 @@ def _one_or_two(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     number = s.all[i + 1].num("LOADQ") if in_kg else s.all[i + 1].value
     last = i + 3 if s.is_(i + 3, "BOTHHANDS", "PERHAND") else i + 2
     return Atom("L", i, last, load=LoadSaid("one" if lexeme.value == 1 else "per_hand", number, in_kg=in_kg))
+
+
+_Form = Callable[[Stream, int, Lexeme, list[Atom]], Atom | None]
+_KINDS: Final[tuple[tuple[str, _Form], ...]] = (
+    ("LOADQ", _load), ("DUR", _time), ("DIST", _distance), ("SETQ", _sets), ("REPQ", _reps), ("TIMESQ", _times),
+    ("REPN", _named), ("SETN", _twice), ("NUM", _number), ("STRIDEQ", _number),
+)  # fmt: skip
+"""What a number can be by its kind, the surest first."""
