@@ -52,6 +52,8 @@ def _level(act: SetAct, position: int, day: Day) -> tuple[float, bool] | None:
     short = act.failed or (act.rir is None and count < asked.low)
     rir = 0.0 if short else min(act.rir if act.rir is not None else asked.rir, top)
     bound = (act.rir is None and not short and count >= asked.high) or (act.rir is not None and act.rir > top)
+    # Who stops at the top without a word had at least what was asked left, and mostly more.
+    rir += value("effort.top_left") if bound and act.rir is None else 0.0
     reps = min(max(count, 0.0) / seconds_or_metres(day.exercise), 60.0)
     slow = slow_of(act.tempo if act.tempo is not None else asked.tempo)
     keeps = _keeps(day.exercise, position, asked.rest_s, asked.rir, slow)
