@@ -18,7 +18,7 @@ from core.evidence.numbers import value
 from core.model.acts import Begin, Finish, SetAct, Swap
 from core.model.book import Kept
 from core.model.challenge import Attempt, DayDone, Word
-from core.model.lifter import Lifter
+from core.model.lifter import Ache, Lifter
 from core.model.plan import Planned, TrainingDay
 from core.model.target import Aim, Target, TargetSet
 
@@ -99,15 +99,31 @@ def _attempt(told: Told, planned: Planned) -> Attempt:
     sets = tuple(
         act for act in (kept.act for kept in told.acts) if isinstance(act, SetAct) and act.exercise == exercise
     )
-    ached = any(
-        (one.level is None or one.level > 0)
-        and 0 <= (told.on - one.on).days <= value("challenge.ache_days")
-        and loads_part(row_of(exercise), one.where)
-        for one in told.lifter.aches
-    )
+    ached = any(loads_part(row_of(exercise), one.where) for one in _aching(told))
     off = _surprise(told, exercise, planned.aim, target, sets)
     result = result_of(target, sets, as_asked, off)
     return Attempt(exercise, target.way, result, ached, "waits" if beyond_belief(off) else "unneeded")
+
+
+def _aching(told: Told) -> list[Ache]:
+    """What ached on that day, by the newest word on each part.
+
+    One that keeps exercises off the day lasts until it is said to be better, or as long as it keeps them off.
+    """
+    newest: list[Ache] = []
+    for ache in sorted(told.lifter.aches, key=lambda one: one.on):
+        if ache.on <= told.on:
+            newest = [*(one for one in newest if not _same_place(one, ache)), ache]
+    return [one for one in newest if one.level != 0 and (told.on - one.on).days <= _lasts_days(one)]
+
+
+def _lasts_days(ache: Ache) -> float:
+    off = ache.level is not None and ache.level >= value("ache.stop_level")
+    return value("ache.stale_days" if off else "challenge.ache_days")
+
+
+def _same_place(one: Ache, other: Ache) -> bool:
+    return one.where == other.where and (one.side == other.side or None in (one.side, other.side))
 
 
 def _aimed(aim: Aim) -> Target:

@@ -18,15 +18,16 @@ from bot.store.challenges import Open
 from bot.store.contest_tables import contest_day
 from bot.store.history import sessions
 from bot.store.progress import Folding, Past
-from bot.store.shapes import noun_of, noun_text, target_of
-from bot.store.tables import day_plan, hold, lifter, target, trained
+from bot.store.shapes import act_of, noun_of, noun_text, target_of
+from bot.store.tables import act, day_plan, hold, lifter, target, trained
 from bot.store.upsert import put
 from core.challenge.standings import table
 from core.contest import Told, day_of, with_words
-from core.model.acts import SetAct
+from core.evidence.numbers import value
+from core.model.acts import AcheAct, SetAct
 from core.model.book import Kept
 from core.model.challenge import DayDone, Record, Table
-from core.model.lifter import Lifter
+from core.model.lifter import Ache, Lifter
 from core.model.plan import Plan, TrainingDay
 from core.model.target import Target
 
@@ -179,7 +180,7 @@ def _told(conn: Connection, who: int, on: date, planned: Planned, folding: Foldi
         planned=planned.day,
         acts=kept,
         targets=_targets(conn, who, on),
-        lifter=_lifter(conn, who, on),
+        lifter=_aching(conn, who, on),
         before={name: text for name in sorted(names) if (text := _before(conn, who, name, on, folding))},
         off=planned.off,
         held=_held(conn, who, on),
@@ -205,6 +206,16 @@ def _lifter(conn: Connection, who: int, on: date) -> Lifter:
     return noun_of(Lifter, body)
 
 
+def _aching(conn: Connection, who: int, on: date) -> Lifter:
+    """The body as it was that day, with all that was said of aches by then: a later word takes none of it back."""
+    body = _lifter(conn, who, on)
+    said = (act.c.person == who, act.c.kind == "ache", act.c.state == "kept", act.c.on <= on)
+    query = select(act.c.on, act.c.body).where(*said, act.c.on >= on - timedelta(days=value("ache.stale_days")))
+    told = [(row.on, act_of(row.body)) for row in conn.execute(query.order_by(act.c.on, act.c.place, act.c.id))]
+    aches = (Ache(one.where, day, one.side, one.level) for day, one in told if isinstance(one, AcheAct))
+    return replace(body, aches=(*body.aches, *aches))
+
+
 def _before(conn: Connection, who: int, exercise: str, on: date, folding: Folding) -> str | None:
     """The estimate from the last sessions before that day; the same whenever it is asked for."""
     past = sessions(conn, who, None, on, [exercise]).get(exercise, ())[-LOOKS_BACK:]
@@ -228,5 +239,6 @@ def _digest(conn: Connection, who: int, on: date, planned: Planned) -> str:
         noun_text(planned.day),
         planned.off,
         _held(conn, who, on),
+        [[one.where, one.side, str(one.on), one.level] for one in _aching(conn, who, on).aches if one.on <= on],
     ]
     return hashlib.sha256(json.dumps(parts).encode()).hexdigest()

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from bot.store import challenges, people, plans
-from core.model.acts import SetAct
+from core.model.acts import AcheAct, SetAct
 from core.model.book import Book, Incoming
 from core.model.lifter import Ache
 from core.model.outcome import DayPlan, Given, Keep, Outcome, Reply
@@ -30,6 +30,7 @@ PLAN = Plan(
         for day, title in ((0, "One"), (3, "Two"))
     )
 )
+ACHES = {"ache": 5.0, "hurts": 7.0, "fine": 0.0}
 LOADS = {SQUAT: Load("total", 61.5), ROW: Load("per_hand", 17.5)}
 
 
@@ -38,7 +39,7 @@ def target(exercise: str) -> Target:
 
 
 def core(incoming: Incoming, book: Book, now: datetime) -> Outcome:
-    """Understands "EXERCISE REPS...", "ache", "moved", "here", "off": keeps sets, puts targets in force, moves days."""
+    """Understands "EXERCISE REPS...", the words of ACHES, "moved", "here", "off": keeps, puts targets in force, moves."""
     on = now.date()
     first, *reps = incoming.text.split()
     if first in LOADS:
@@ -46,8 +47,10 @@ def core(incoming: Incoming, book: Book, now: datetime) -> Outcome:
         return Outcome(
             replies=(Reply(f"kept {LOADS[first].kg} kg"),), keep=acts, given=(Given(first, on, target(first)),)
         )
-    if first == "ache":
-        return Outcome(lifter=replace(book.lifter, aches=(Ache("knee", on, level=5.0),)))
+    if first in ACHES:
+        level = ACHES[first]
+        said = (Keep(AcheAct("knee", level=level), on),)
+        return Outcome(lifter=replace(book.lifter, aches=(Ache("knee", on, level=level),)), keep=said)
     if first == "moved":
         there = on + timedelta(days=1)
         day = PLAN.days[0]

@@ -2,11 +2,11 @@
 
 from pathlib import Path
 
-from bot.store import challenges, coaching, people
+from bot.store import challenges, coaching, contest, people
 from bot.store.contest_tables import contest_day
 from bot.store.tables import inbox
 from core.model.plan import Plan
-from tests.bot.group_world import MEMBERS, MIRA, PIET, RUTH, TOMAS, lines, world
+from tests.bot.group_world import MEMBERS, MIRA, PIET, RUTH, TOMAS, lines, the, world
 from tests.bot.shell import INES, OTHER
 
 
@@ -108,6 +108,27 @@ async def test_moved_off_aching_and_pausing(tmp_path: Path) -> None:
             "Steps this week: R-h (more repetitions), T-s (more repetitions).",
         ]
         assert await here.in_group(PIET, "back") == ["P-t is back from tomorrow."]
+
+
+async def test_who_is_hurt_loses_nothing_until_it_is_better_and_the_acts_say_the_same_later(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        here.to(0, 18)
+        await here.train(RUTH)
+        here.to(3, 8)
+        await here.room.say(RUTH, "hurts")
+        here.to(14, 8)
+        await here.room.say(RUTH, "fine")
+        for day in (14, 17):
+            here.to(day, 18)
+            await here.train(RUTH)
+        here.to(18, 11)
+        await here.look()
+        assert (await lines(here))[0] == "1. R-h: 100 points, 3 of 3 sessions"
+        found = await the(here)
+        store, folding = here.room.store, here.room.parts.folding
+        (record,) = await store.read(lambda conn: contest.records(conn, found))
+        rebuilt = await store.read(lambda conn: contest.rebuilt(conn, found, record.entrant.who, folding))
+        assert list(rebuilt[: len(record.days)]) == list(record.days)
 
 
 async def test_a_missed_session_made_up_for_and_a_plan_changed_afterwards(tmp_path: Path) -> None:

@@ -82,6 +82,9 @@ def test_a_swap_puts_the_other_exercise_in_its_place() -> None:
         ("knee", 0, 4.0, True),
         ("knee", 7, None, True),
         ("knee", 8, 4.0, False),
+        ("knee", 8, 6.0, True),  # it keeps the exercise off, until a better word or 28 days
+        ("knee", 28, 6.0, True),
+        ("knee", 29, 6.0, False),
         ("wrist", 0, 8.0, False),
         ("knee", 0, 0.0, False),
         ("knee", -1, 5.0, False),
@@ -90,6 +93,13 @@ def test_a_swap_puts_the_other_exercise_in_its_place() -> None:
 def test_an_ache_of_late_of_a_part_that_is_loaded(where: str, ago: int, level: float | None, ached: bool) -> None:
     lifter = Lifter(aches=(Ache(where, ON - timedelta(days=ago), level=level),))
     assert [one.ached for one in day_of(told(lifter=lifter)).attempts] == [ached]
+
+
+def test_the_newest_word_on_an_ache_stands_and_a_later_one_takes_nothing_back() -> None:
+    hurt, better = Ache("knee", ON - timedelta(days=9), "left", 6.0), Ache("knee", ON - timedelta(days=2), level=0.0)
+    later = Ache("knee", ON + timedelta(days=1), "left", 0.0)
+    for aches, ached in (((hurt,), True), ((hurt, better), False), ((later, hurt), True)):
+        assert [one.ached for one in day_of(told(lifter=Lifter(aches=aches))).attempts] == [ached]
 
 
 def test_a_report_is_held_against_the_forecast_made_before_it() -> None:

@@ -8,12 +8,14 @@ import logging
 import sys
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
+from io import BytesIO
 from pathlib import Path
 from random import Random
 from tempfile import TemporaryDirectory
 from typing import Any, Final
 
 import structlog
+from PIL import Image
 
 from bot.bootstrap import parts
 from bot.demo import life
@@ -55,6 +57,11 @@ class Season:
     def posts(self) -> list[tuple[str, bool]]:
         """What the group saw, and whether it was written over an earlier post."""
         return [(one.text, one.edits is not None) for one in self.room.wire.sent if one.chat == GROUP]
+
+    def pictured(self) -> list[str]:
+        """What the pictures say that the group got: the facts that go with them."""
+        files = [one.attachment for one in self.room.wire.sent if one.chat == GROUP and one.attachment is not None]
+        return [str(Image.open(BytesIO(content)).info) for _, content in files]
 
 
 def cast(gym: Gym) -> list[Invented]:
