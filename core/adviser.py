@@ -1,12 +1,14 @@
 """What the flow of a session asks of advice, answered by advising and by the rows of decide. One for each pass.
 
 It remembers within the pass what it was asked, because the same target is wanted for the setting, the list and the
-next set. It may not know acts other than sets, nor words.
+next set. What was asked lately is not worked out again in the next pass either: the same history, body, aim and sets
+give the same advice. It may not know acts other than sets, nor words.
 """
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import date
+from functools import lru_cache
 from typing import Final
 
 from core.advising import Progress, absorb, advise_from, begin, load
@@ -28,6 +30,15 @@ BODY_FIRST: Final = frozenset({"ache-stop", "ache-ease", "ache-hold"})
 """Rules that outrank a target set by hand."""
 
 _RULES: Final = {rule.id: rule for rule in RULES}
+
+
+_HISTORIES_KEPT: Final = 512
+_ADVICES_KEPT: Final = 2048
+
+_loaded = lru_cache(_HISTORIES_KEPT)(load)
+_begun = lru_cache(_HISTORIES_KEPT)(begin)
+_advised = lru_cache(_ADVICES_KEPT)(advise_from)
+"""Nobody changes a history once it is made, so a history is its own key: the same text gives the same one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +88,7 @@ class Advisers:
 
 def _today(book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
     progress, aim, lifter = _progress(book, exercise), aim_of(book, on, exercise), lifter_on(book, on)
-    advice = advise_from(progress, lifter, exercise, aim, on, today=done)
+    advice = _advised(progress, lifter, exercise, aim, on, done)
     fixed = book.fixed.get(exercise)
     if fixed is None or advice.why[0].rule in BODY_FIRST:
         return advice
@@ -101,9 +112,9 @@ def _progress(book: Book, exercise: str) -> Progress:
     """The folded history; without one, a beginning that leans on what is known of the most alike exercises."""
     text = book.progress.get(exercise)
     if text is not None:
-        return load(text)
-    alike = tuple(load(book.progress[name]) for name in sorted(book.progress) if _is_alike(name, exercise))
-    return begin(book.lifter, exercise, alike)
+        return _loaded(text)
+    alike = tuple(_loaded(book.progress[name]) for name in sorted(book.progress) if _is_alike(name, exercise))
+    return _begun(book.lifter, exercise, alike)
 
 
 def _is_alike(name: str, exercise: str) -> bool:

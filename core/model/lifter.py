@@ -24,6 +24,11 @@ class Kit:
     stack_step_kg: float | None = None
     bands: tuple[str, ...] = ()
 
+    def __hash__(self) -> int:
+        """Kits that are equal have the same, whatever the order of their plates."""
+        plates = frozenset(self.plates_kg.items())
+        return hash((self.bar_kg, plates, self.dumbbells_kg, self.kettlebells_kg, self.stack_step_kg, self.bands))
+
 
 @dataclass(frozen=True, slots=True)
 class Ache:
