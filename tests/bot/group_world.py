@@ -39,7 +39,7 @@ def target(exercise: str) -> Target:
 
 
 def core(incoming: Incoming, book: Book, now: datetime) -> Outcome:
-    """Understands "EXERCISE REPS...", the words of ACHES, "moved", "here", "off": keeps, puts targets in force, moves."""
+    """Understands "EXERCISE REPS...", the words of ACHES, "moved", "here", "off": keeps sets, gives targets, moves."""
     on = now.date()
     first, *reps = incoming.text.split()
     if first in LOADS:

@@ -18,6 +18,9 @@ from core.challenge.standings import points_of
 from tests.sim.season_life import CHALLENGE, Lived, Manner, inflated, paced, said_yes, season, told_twice
 from tests.sim.season_people import draw_member
 
+GROUPS = 5
+"""Groups of different people for the correlations; one of 400 is off by 0.05 (sd) by chance alone."""
+
 TRUE = ("honest", "misses")
 """Manners that tell only what happened: the coach says yes to what waited."""
 
@@ -116,7 +119,9 @@ def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
     even = honest["honest"]
     points = [one.points for one in even]
     out = ["| measure | value | goal | reached |", "| --- | --- | --- | --- |"]
-    out += _fairness([even, *(lines(replace(group, seed=group.seed + more), "honest", pool) for more in (1, 2))])
+    out += _fairness(
+        [even, *(lines(replace(group, seed=group.seed + more), "honest", pool) for more in range(1, GROUPS))]
+    )
     varied = lines(Group(group.members, group.seed, varied=True), "honest", pool)
     found = correlation([one.points for one in varied], [one.diligence for one in varied])
     out.append(row("varied diligence: points with diligence", found, "0.70 or more", found >= 0.7))
@@ -147,7 +152,7 @@ SEXES = (("women", 1.0), ("men", 0.0))
 
 
 def _fairness(groups: list[list[Line]]) -> list[str]:
-    """Points against nature: the mean over groups of different people, and each; 400 are off by 0.05 by chance."""
+    """Points against nature: the mean over groups of different people, and each."""
     out = [_with(name, groups, "all") for name in (*NATURE, "sex")]
     for sex, is_ in SEXES:
         own = [[one for one in even if one.nature["sex"] == is_] for even in groups]
