@@ -69,6 +69,7 @@ _GO: Final[dict[str, tuple[tuple[str, str], ...]]] = {
     "alarm": (("attention.go.ask", "tell {name} {ask}"), ("attention.go.clear", "clear {name}")),
     "screening": (("attention.go.ask", "tell {name} {ask}"), ("attention.go.clear", "clear {name}")),
     "ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
+    "old_ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
     "praise": (("attention.go.praise", "tell {name} {praise}"),),
     "missed": (("attention.go.ask", "tell {name} {ask}"),),
     "silence": (("attention.go.ask", "tell {name} {ask}"),),

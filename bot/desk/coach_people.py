@@ -1,6 +1,7 @@
 """A coach's people: invitations, the list, hand-overs, the end of work, alarms cleared, hours."""
 
-from datetime import time
+from datetime import time, timedelta
+from typing import Final
 
 from bot.desk.office import Office
 from bot.desk.words import say
@@ -8,10 +9,13 @@ from bot.store import coach_clock, coaching, invites, outcomes, people, reports
 from bot.store.coaching import Hours, Question
 from bot.store.invites import Invite
 from bot.store.people import Person
+from core.order.hand import Rein
 from core.order.orders import Hand, Hour
 from core.order.orders import Invite as InviteOrder
 
 MOST_NAME = 60
+GENTLE: Final = timedelta(days=7)
+"""So long after an alarm was cleared nothing goes up by itself. Common practice, no source."""
 
 
 def invite(office: Office, order: InviteOrder) -> None:
@@ -47,8 +51,14 @@ def clients(office: Office) -> None:
 def clear(office: Office, who: Person, name: str) -> None:
     """The coach has spoken with the client, who has been seen: targets again."""
     cleared = outcomes.clear_hold(office.conn, who.id)
-    office.reply(office.say("desk.cleared" if cleared else "desk.clear.none", name=name))
-    if cleared:
+    if not cleared:
+        office.reply(office.say("desk.clear.none", name=name))
+    else:
+        until = office.today + GENTLE
+        if not any(one.kind == "hold" and one.exercise is None for one in coaching.reins(office.conn, who.id, until)):
+            rein = Rein("hold", until=until)
+            coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
+        office.reply(office.say("desk.cleared.gently", name=name, day=office.voice.date(until)))
         office.tell(who.id, office.say("desk.clear.told", coach=office.coach.name), kind="alert")
 
 

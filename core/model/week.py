@@ -87,6 +87,7 @@ class ChangeSeen:
     way: Verdict
     on: date
     cause: Literal["ache", "layoff", "misses", "form", "other"]
+    ache: Ache | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,7 +126,10 @@ class WeekFacts:
 
 @dataclass(frozen=True, slots=True)
 class Concern:
-    """One line of attention: the row of the table, whose it is, and the facts that its words need."""
+    """One line of attention: the row of the table, whose it is, and the facts that its words need.
+
+    ``still``: it was said on an earlier morning and nothing of it has changed.
+    """
 
     row: str
     name: str
@@ -135,4 +139,5 @@ class Concern:
     ache: Ache | None = None
     sign: Sign | None = None
     way: Way | None = None
+    still: bool = False
     more: Mapping[str, str] = field(default_factory=dict)

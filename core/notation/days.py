@@ -37,6 +37,11 @@ _FOUR: Final = re.compile(r"\b(?P<h>[01]\d|2[0-3])(?P<m>[0-5]\d)(?:\s*h(?:rs?)?)
 _DATE: Final = re.compile(
     rf"\b\d{{1,2}}(?:st|nd|rd|th)?\.?\s+(?:{'|'.join(MONTHS)})\b|\b(?:{'|'.join(MONTHS)})\s+\d{{1,2}}\b", re.IGNORECASE
 )
+_UNIT_AFTER: Final = re.compile(
+    r"\s*(?:(?:mins?|minutes?|secs?|seconds|kgs?|lbs?|reps|sets?)\b|[x×]\s*\d|%)", re.IGNORECASE
+)
+_SECONDS_AFTER: Final = re.compile(r"\s*(?:mins?|minutes|secs?|seconds)\b", re.IGNORECASE)
+"""A number before one of these is no time of day: "1:30 min" is a rest. A title may begin alike ("Second bar day")."""
 _EARLIEST_PLAIN: Final = 5
 """At "at 5" and later the hour stands as written; a smaller one can only be the afternoon's."""
 
@@ -120,7 +125,7 @@ def _time(rest: str) -> tuple[time | None, str, str]:
         sure = bool(groups.get("m") or groups.get("sep") == "h" or half)
         if not sure and not groups.get("at"):
             continue
-        if re.match(r"\s*(?:min|sec|kg|lb|x|×|%|reps?|sets?)", rest[found.end() :], re.IGNORECASE):
+        if (_SECONDS_AFTER if groups.get("m") else _UNIT_AFTER).match(rest, found.end()):
             continue
         hour, minute = int(found.group("h")), int(groups.get("m") or 0)
         if half and not 1 <= hour <= _NOON:

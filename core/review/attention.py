@@ -5,7 +5,7 @@ merely pleasant is said only of somebody who needs nothing else.
 """
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Final
 
@@ -17,13 +17,17 @@ from core.review import seen
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One kind of concern. ``why_here`` is the reason for its place; ``when`` finds it in a record, or gives None."""
+    """One kind of concern. ``why_here`` is the reason for its place; ``when`` finds it in a record, or gives None.
+
+    ``fresh``: whether it is worth saying again on this morning; else it is only called to mind.
+    """
 
     id: str
     why_here: str
     when: Callable[[Record, date], Concern | None]
     lasting: bool = False
     """It stays true for weeks: in the morning word it is said after a session that shows it, not every day."""
+    fresh: Callable[[Record, Concern, date], bool] = lambda _record, _found, _today: True
 
 
 def _alarm(record: Record, _today: date) -> Concern | None:
@@ -58,6 +62,26 @@ def _missed(record: Record, today: date) -> Concern | None:
     if len(missed) < desk_value("attention.missed"):
         return None
     return Concern("missed", record.name, count=len(missed), on=missed[0])
+
+
+def _missed_yesterday(record: Record, _found: Concern, today: date) -> bool:
+    missed = seen.missed_in_a_row(record, today)
+    return bool(missed) and missed[-1] == today - timedelta(days=1)
+
+
+def _old_ache(record: Record, today: date) -> Concern | None:
+    """An ache that nobody has spoken of for a week, while it still eases what is trained."""
+    old = timedelta(days=desk_value("attention.ache_old_days"))
+    since = today - timedelta(days=int(desk_value("attention.praise_days")))
+    eased = (
+        seen.worst_ache(record, exercise, one.on)
+        for exercise, some in record.sessions.items()
+        for one in some[-1:]
+        if one.on >= since and one.target is not None and one.target.way in ("ease", "stop")
+    )
+    found = [one for one in eased if one is not None and today - one.on >= old]
+    worst = max(found, key=lambda ache: ache.level or 0.0, default=None)
+    return Concern("old_ache", record.name, ache=worst, on=worst.on) if worst is not None else None
 
 
 def _stall(record: Record, today: date) -> Concern | None:
@@ -113,10 +137,21 @@ def _praise(record: Record, today: date) -> Concern | None:
 
 ROWS: Final = (
     Row("alarm", "A symptom may be an emergency; everything is held until somebody clears it.", _alarm),
-    Row("ache", "An ache from 4 of 10 changes what may be done at the next session.", _ache),
+    Row(
+        "ache",
+        "An ache from 4 of 10 changes what may be done at the next session.",
+        _ache,
+        fresh=lambda _record, found, today: found.on is not None and (today - found.on).days <= 1,
+    ),
     Row("screening", "An answer at joining that a physician should see comes before any target.", _screening),
     Row("waiting", "A target that waits falls back by itself thirty minutes before the session.", _waiting),
-    Row("missed", "Two sessions in a row are the start of a gap; a question now is easier than a return.", _missed),
+    Row(
+        "missed",
+        "Two sessions in a row are the start of a gap; a question now is easier than a return.",
+        _missed,
+        fresh=_missed_yesterday,
+    ),
+    Row("old_ache", "What an ache eases stays eased until somebody says how it is now.", _old_ache),
     Row(
         "stall",
         "The same target again and again needs another way, and that is the coach's choice.",
@@ -135,7 +170,12 @@ ROWS: Final = (
         _effort,
         lasting=True,
     ),
-    Row("silence", "Somebody who says nothing for a week may have stopped; nothing is lost in a day.", _silence),
+    Row(
+        "silence",
+        "Somebody who says nothing for a week may have stopped; nothing is lost in a day.",
+        _silence,
+        fresh=lambda _record, found, _today: found.count % desk_value("attention.silent_days") == 0,
+    ),
     Row("praise", "A step made is worth a word, after all that needs one.", _praise),
 )
 """Most urgent first."""
@@ -146,9 +186,12 @@ NEEDS: Final = tuple(row.id for row in ROWS if row.id != "praise")
 
 def concern_of(record: Record, today: date, *, morning: bool = False) -> Concern | None:
     """The most urgent concern about one client, if there is one. ``morning``: lasting ones only when they are fresh."""
-    fresh = bool(seen.days_trained(record, today - timedelta(days=1), today))
-    rows = (row for row in ROWS if fresh or not (morning and row.lasting))
-    return next((found for row in rows if (found := row.when(record, today)) is not None), None)
+    trained = bool(seen.days_trained(record, today - timedelta(days=1), today))
+    for row in ROWS:
+        found = row.when(record, today) if trained or not (morning and row.lasting) else None
+        if found is not None:
+            return replace(found, still=morning and not row.fresh(record, found, today))
+    return None
 
 
 def concerns(
@@ -160,4 +203,4 @@ def concerns(
     """
     order = {row.id: place for place, row in enumerate(ROWS)}
     found = [one for record in records if (one := concern_of(record, today(record), morning=morning)) is not None]
-    return tuple(sorted(found, key=lambda one: (order[one.row], -one.count, one.name)))
+    return tuple(sorted(found, key=lambda one: (one.still, order[one.row], -one.count, one.name)))

@@ -10,6 +10,7 @@ from core.evidence.desk import desk_value
 from core.evidence.layoff import after
 from core.evidence.numbers import value
 from core.model.acts import SetAct
+from core.model.lifter import Ache
 from core.model.quantities import Load, Way
 from core.model.target import Session, Target
 from core.model.week import ChangeSeen, Honesty, MuscleLoad, Record, StepSeen
@@ -81,31 +82,44 @@ def changes(record: Record, first: date, last: date) -> tuple[ChangeSeen, ...]:
     for exercise, some in record.sessions.items():
         for before, one in zip((None, *some), some, strict=False):
             if first <= one.on <= last and one.target is not None and one.target.way in ("ease", "stop", "form"):
-                cause = _cause(record, exercise, one, before)
+                cause, ache = _cause(record, exercise, one, before)
                 if cause in ("misses", "other") and one.target.way == "ease" and record.plan.is_easier(one.on):
                     continue  # the week itself is the cause, and is told once
-                found.append(
-                    ChangeSeen(exercise, one.target.way, one.on, "form" if one.target.way == "form" else cause)
-                )
+                cause = "form" if one.target.way == "form" else cause
+                found.append(ChangeSeen(exercise, one.target.way, one.on, cause, ache if cause == "ache" else None))
     return tuple(sorted(found, key=lambda one: (one.on, one.exercise)))
 
 
 def _cause(
     record: Record, exercise: str, one: Session, before: Session | None
-) -> Literal["ache", "layoff", "misses", "other"]:
-    row = row_of(exercise)
-    stale = timedelta(days=value("ache.stale_days"))
-    aching = (ache for ache in record.lifter.aches if timedelta(0) <= one.on - ache.on <= stale)
-    if any((ache.level or 0.0) >= value("ache.ease_level") and loads_part(row, ache.where) for ache in aching):
-        return "ache"
+) -> tuple[Literal["ache", "layoff", "misses", "form", "other"], Ache | None]:
+    ache = worst_ache(record, exercise, one.on)
+    if ache is not None:
+        return "ache", ache
     if before is not None and after((one.on - before.on).days).load_factor < 1.0:
-        return "layoff"
-    return "misses" if before is not None and not met(before) else "other"
+        return "layoff", None
+    return ("misses" if before is not None and not met(before) else "other"), None
+
+
+def worst_ache(record: Record, exercise: str, on: date) -> Ache | None:
+    """The ache from the easing level on that eased this exercise on that day, the newest word on each part."""
+    stale = timedelta(days=value("ache.stale_days"))
+    newest = {(ache.where, ache.side): ache for ache in record.lifter.aches if timedelta(0) <= on - ache.on <= stale}
+    row = row_of(exercise)
+    bad = (
+        one for one in newest.values() if (one.level or 0.0) >= value("ache.ease_level") and loads_part(row, one.where)
+    )
+    return max(bad, key=lambda one: (one.level or 0.0, one.on), default=None)
 
 
 def stalled(some: tuple[Session, ...]) -> int:
-    """How many sessions in a row, up to the last, had the same target; 0 when the last one was met and moves on."""
-    if not some or some[-1].target is None or met(some[-1]):
+    """How many sessions in a row, up to the last, had the same target; 0 when the last one was met and moves on.
+
+    What waits for form is no stall.
+    """
+    if not some or some[-1].target is None or met(some[-1]) or some[-1].target.way == "form":
+        return 0
+    if any(act.form in ("fair", "loose") for act in some[-1].sets):
         return 0
     asked = _asked(some[-1].target)
     count = 0
@@ -122,7 +136,8 @@ def _asked(target: Target) -> tuple[object, ...]:
 
 def honesty(record: Record, first: date, last: date) -> Honesty:
     """Words on form, and words on effort that cannot be right."""
-    form_said = form_off = effort_days = effort_off = 0
+    form_said = form_off = 0
+    fits: dict[date, bool] = {}
     for one in _sessions(record):
         if not first <= one.on <= last:
             continue
@@ -131,9 +146,9 @@ def honesty(record: Record, first: date, last: date) -> Honesty:
         form_said += len(said)
         form_off += sum(form != "clean" for form in said)
         checked = _effort_fits(work)
-        effort_days += checked is not None
-        effort_off += checked is False
-    return Honesty(form_said, form_off, effort_days, effort_off)
+        if checked is not None:
+            fits[one.on] = fits.get(one.on, True) and checked
+    return Honesty(form_said, form_off, len(fits), sum(not fit for fit in fits.values()))
 
 
 def _effort_fits(work: tuple[SetAct, ...]) -> bool | None:
@@ -152,15 +167,17 @@ def _effort_fits(work: tuple[SetAct, ...]) -> bool | None:
 
 
 def muscle_sets(record: Record, first: date, last: date, span: tuple[float, float]) -> tuple[MuscleLoad, ...]:
-    """Working sets for each muscle that the plan or the week trains; one that only helps counts half."""
+    """Working sets for each muscle that the plan or the week trains itself; a set where it only helps counts half."""
     counted: dict[str, float] = {}
+    meant = [item.exercise for day in record.plan.days for item in day.exercises]
     for exercise, some in record.sessions.items():
         done = sum(len(working_sets(one.sets)) for one in some if first <= one.on <= last)
         _count(counted, exercise, float(done))
-    for day in record.plan.days:
-        for item in day.exercises:
-            _count(counted, item.exercise, 0.0)
-    order = sorted(counted, key=lambda muscle: (-counted[muscle], muscle))
+        meant += [exercise] if done else []
+    for exercise in meant:
+        _count(counted, exercise, 0.0)
+    direct = {muscle for exercise in meant for muscle in row_of(exercise).main_muscles}
+    order = sorted(direct, key=lambda muscle: (-counted[muscle], muscle))
     return tuple(MuscleLoad(muscle, counted[muscle], _side(counted[muscle], span)) for muscle in order)
 
 

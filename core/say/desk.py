@@ -5,11 +5,12 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Final, get_args
 
+from core.evidence.body import row_of
 from core.evidence.desk import desk_value
 from core.model.acts import AcheAct
 from core.model.lifter import Ache
 from core.model.quantities import Way, from_kg
-from core.model.week import Concern, Honesty, Proposal, Standing, WeekFacts
+from core.model.week import ChangeSeen, Concern, Honesty, Proposal, Standing, WeekFacts
 from core.say import body, figures
 from core.say.render import Voice
 
@@ -19,6 +20,7 @@ SHOWN: Final = 12
 """Clients in one morning word; more would not be read. The others are named."""
 _TOP: Final = 5
 _WAYS: Final = frozenset(get_args(Way))
+_WHOLE_FROM: Final = 10
 _SHARE: Final = 4
 """A move of the estimate by less than this part of its span lies within doubt."""
 
@@ -43,28 +45,35 @@ def attention(voice: Voice, found: Sequence[Concern], clients: int, today: date)
     """The morning word: those who need one, most urgent first, and then the praise."""
     if not clients:
         return voice.say("attention.empty")
-    needs = [one for one in found if one.row != "praise"]
-    head = (
-        voice.say("attention.head", len(needs), n=len(needs))
-        if needs
-        else voice.say("attention.none", clients, n=clients)
-    )
-    shown = found[:SHOWN]
-    lines = [head, *(concern(voice, one, today) for one in shown)]
-    if more := found[SHOWN:]:
-        lines.append(
-            voice.say("attention.more", len(more), n=len(more), names=voice.listed([one.name for one in more]))
-        )
+    fresh = [one for one in found if not one.still]
+    still = [one for one in found if one.still]
+    needs = [one for one in fresh if one.row != "praise"]
+    lines = [_attention_head(voice, len(needs), len(still), clients)]
+    lines += [concern(voice, one, today) for one in needs[:SHOWN]]
+    if still:
+        lines.append(voice.say("attention.still", list=voice.listed([concern(voice, one, today) for one in still])))
+    praise = [one for one in fresh if one.row == "praise"][: max(SHOWN - len(needs), 0)]
+    if praise:
+        lines += [voice.say("attention.praise.head"), *(concern(voice, one, today) for one in praise)]
+    shown = (*needs[:SHOWN], *praise)
+    if more := [one.name for one in fresh if one not in shown]:
+        lines.append(voice.say("attention.more", len(more), n=len(more), names=voice.listed(more)))
     rest = clients - len(found)
-    if needs and rest:
+    if rest and (needs or still):
         lines.append(voice.say("attention.rest", rest, n=rest))
     return "\n".join(lines)
 
 
+def _attention_head(voice: Voice, needs: int, still: int, clients: int) -> str:
+    if needs:
+        return voice.say("attention.head", needs, n=needs)
+    return voice.say("attention.none.new") if still else voice.say("attention.none", clients, n=clients)
+
+
 def concern(voice: Voice, one: Concern, today: date) -> str:
-    """One client's line."""
+    """One client's line, or a few words where nothing has changed."""
     slots: dict[str, object] = {"name": one.name, "n": one.count, "more": one.count - 1, **one.more}
-    key = f"attention.{one.row}"
+    key = f"attention.still.{one.row}" if one.still else f"attention.{one.row}"
     if one.exercise:
         slots["exercise"] = voice.exercise(one.exercise)
     if one.way:
@@ -125,7 +134,7 @@ def _steps(voice: Voice, facts: WeekFacts) -> str:
 
 
 def _trend(voice: Voice, facts: WeekFacts) -> str:
-    if not facts.standings:
+    if not facts.standings or not facts.sets:
         return ""
     line = voice.say("review.trend", list=_some(voice, [_standing(voice, one) for one in facts.standings]))
     return " ".join(filter(None, (line, _moves(voice, facts.standings))))
@@ -133,13 +142,16 @@ def _trend(voice: Voice, facts: WeekFacts) -> str:
 
 def _standing(voice: Voice, one: Standing) -> str:
     low, middle, high = (_shown(voice, one, value) for value in (one.low, one.estimate, one.high))
-    what = middle if one.in_reps else voice.say(f"unit.{voice.unit}", n=middle)
+    each = "2 x " if row_of(one.exercise).load_kind == "per_hand" else ""
+    what = middle if one.in_reps else each + voice.say(f"unit.{voice.unit}", n=middle)
     key = "review.trend.reps" if one.in_reps else "review.trend.one"
     return voice.say(key, exercise=voice.exercise(one.exercise), n=what, low=low, high=high)
 
 
 def _shown(voice: Voice, one: Standing, value: float) -> str:
-    return voice.number(value if one.in_reps else from_kg(value, voice.unit), 0 if one.in_reps else 1)
+    """To whole units from ten on: the doubt is wider than that."""
+    shown = value if one.in_reps else from_kg(value, voice.unit)
+    return voice.number(shown, 0 if one.in_reps or shown >= _WHOLE_FROM else 1)
 
 
 def _moves(voice: Voice, standings: Sequence[Standing]) -> str:
@@ -191,10 +203,7 @@ def _form(voice: Voice, said: Honesty) -> str:
 
 
 def _effort(voice: Voice, said: Honesty) -> str:
-    if not said.effort_days:
-        return ""
-    key = "review.effort" if said.effort_off else "review.effort.fits"
-    return voice.say(key, said.effort_days, off=said.effort_off, days=said.effort_days)
+    return voice.say("review.effort", said.effort_off, off=said.effort_off) if said.effort_off else ""
 
 
 def _aches(voice: Voice, facts: WeekFacts) -> str:
@@ -207,17 +216,23 @@ def _aches(voice: Voice, facts: WeekFacts) -> str:
 
 
 def _changes(voice: Voice, facts: WeekFacts) -> str:
+    """What was changed and why, exercises with the same cause together."""
+    alike: dict[tuple[str, str], list[str]] = {}
+    for one in facts.changes:
+        key = (voice.say(f"review.change.{one.way}"), _why(voice, one))
+        alike.setdefault(key, []).append(voice.exercise(one.exercise))
     texts = [
-        voice.say(
-            "review.change",
-            exercise=voice.exercise(one.exercise),
-            what=voice.say(f"review.change.{one.way}"),
-            day=voice.weekday(one.on),
-            cause=voice.say(f"review.cause.{one.cause}"),
-        )
-        for one in facts.changes
+        voice.say("review.change", exercises=voice.listed(list(dict.fromkeys(names))), what=what, cause=cause)
+        for (what, cause), names in alike.items()
     ]
-    return voice.say("review.changes", list=_some(voice, texts)) if texts else ""
+    return voice.say("review.changes", list="; ".join(texts)) if texts else ""
+
+
+def _why(voice: Voice, one: ChangeSeen) -> str:
+    if one.ache is None:
+        return voice.say(f"review.cause.{one.cause}")
+    where, level = place(voice, one.ache), voice.number(one.ache.level or 0.0)
+    return voice.say("review.cause.ache", where=where, level=level, day=voice.date(one.ache.on))
 
 
 def _proposes(voice: Voice, facts: WeekFacts) -> str:

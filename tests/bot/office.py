@@ -173,7 +173,7 @@ def _heard(name: str, parcel: Parcel) -> list[str]:
     return [f"> {name}: {body[0]}", *(f">   {line}".rstrip() for line in body[1:])]
 
 
-_ESTIMATED = ("Could likely lift once", "likely at the end", "of 100 that")
+_ESTIMATED = ("At best now, likely", "likely at the end", "of 100 that")
 
 
 def _steady(line: str) -> str:

@@ -78,6 +78,15 @@ def efforts(days: int, jump: int) -> Record:
     return record(*(Session(ago(4 + n), sets) for n in reversed(range(days))))
 
 
+def loose_three() -> list[Session]:
+    return [session(ago(4 + 7 * back), 7, 7, 6, form="loose") for back in (2, 1, 0)]
+
+
+def eased_by(days: int, way: str) -> Record:
+    ache = Ache("knee", ago(days), "left", 4.0)
+    return record(GOOD, session(ago(1), 8, 8, 8, way=way), lifter=Lifter(aches=(ache,)))
+
+
 def one_missed(heard: int) -> Record:
     return record(session(ago(8), 8, 8, 8), heard=ago(heard), called_off=(ago(4),))
 
@@ -102,6 +111,10 @@ CASES: list[tuple[str, Record, str | None]] = [
     ("effort off on two days", efforts(2, 3), "effort"),
     ("effort off on one day", efforts(1, 3), None),
     ("effort a little off", efforts(2, 2), None),
+    ("what waits for form is no stall", record(*loose_three()), "form"),
+    ("an ache of a week ago that eases", eased_by(7, "ease"), "old_ache"),
+    ("an ache of six days ago that eases", eased_by(6, "ease"), None),
+    ("an ache of a week ago that eases nothing", eased_by(7, "hold"), None),
     ("seven days of silence, a session missed", one_missed(7), "silence"),
     ("six days of silence", one_missed(6), None),
     ("silent for a week, and nothing was due", record(session(ago(4), 8, 8, 8), heard=ago(9)), None),
@@ -114,6 +127,34 @@ CASES: list[tuple[str, Record, str | None]] = [
 @pytest.mark.parametrize(("record_", "wanted"), [case[1:] for case in CASES], ids=[case[0] for case in CASES])
 def test_each_row_at_its_limit(record_: Record, wanted: str | None) -> None:
     assert row_of(concern_of(record_, TODAY)) == wanted
+
+
+STILL: list[tuple[str, Record, int, bool]] = [
+    ("missed yesterday", record(session(ago(11), 8, 8, 8)), 3, False),
+    ("missed the day before", record(session(ago(11), 8, 8, 8)), 2, True),
+    ("an ache of yesterday", aching(5, 5), 4, False),
+    ("an ache of two days ago", aching(5, 5), 3, True),
+    ("silent for seven days", one_missed(7), 0, False),
+    ("silent for eight days", one_missed(8), 0, True),
+]
+
+
+@pytest.mark.parametrize(("record_", "days", "still"), [one[1:] for one in STILL], ids=[one[0] for one in STILL])
+def test_a_morning_calls_to_mind_what_has_not_changed(record_: Record, days: int, still: bool) -> None:
+    found = concern_of(record_, ago(days), morning=True)
+    assert found is not None
+    assert found.still is still
+    asked = concern_of(record_, ago(days))
+    assert asked is not None
+    assert not asked.still
+
+
+def test_what_has_not_changed_is_one_line_after_what_is_new() -> None:
+    old = replace(record(session(ago(20), 8, 8, 8)), name="Ruth")
+    found = concerns([old, aching(5, 1)], lambda _: ago(0) + timedelta(days=2), morning=True)
+    text = desk.attention(VOICE, found, 5, TODAY + timedelta(days=2))
+    assert text.splitlines()[-2].startswith("Still: ")
+    assert "Ruth" in text.splitlines()[-2]
 
 
 def test_every_row_is_tried_and_says_why_it_stands_where_it_does() -> None:

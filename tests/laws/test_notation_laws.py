@@ -45,7 +45,22 @@ days = st.builds(
     TrainingDay,
     weekday=st.integers(0, 6),
     at=st.times(min_value=time(5), max_value=time(22, 59)).map(lambda at: at.replace(second=0, microsecond=0)),
-    title=st.sampled_from(["", "Legs", "Hinge and press", "Whole body", "5x5 day", "Legs: heavy", "Day 1", "rest"]),
+    title=st.sampled_from(
+        [
+            "",
+            "Legs",
+            "Hinge and press",
+            "Whole body",
+            "5x5 day",
+            "Legs: heavy",
+            "Day 1",
+            "rest",
+            "Second bar day",
+            "Set up and pull",
+            "Minimal",
+            "Reps day",
+        ]
+    ),
     exercises=st.lists(planned, min_size=1, max_size=4, unique_by=lambda one: one.exercise).map(tuple),
 )
 plans = st.builds(
