@@ -8,6 +8,7 @@ import asyncio
 import io
 import json
 from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import replace
 from datetime import UTC, date
 from functools import partial
 from typing import Any, Final
@@ -74,7 +75,8 @@ async def _course(store: Store, one: Undrawn, now: Now, pictures: bool) -> None:
     def tell(conn: Connection) -> None:
         outbox.drawn(conn, one.seq, say_progress.course(voice, exercise, course), None)
         if pictures and course is not None and len(course.points) > 1:
-            recipe = Recipe("course.png", "course_picture", COURSE.dump_json(course).decode())
+            shown = replace(course, words=say_progress.course_words(voice, course))
+            recipe = Recipe("course.png", "course_picture", COURSE.dump_json(shown).decode())
             beside = Letter(say_progress.caption(voice, course), recipe=recipe)
             outbox.beside(conn, one.seq, beside, now())
 

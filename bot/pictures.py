@@ -80,7 +80,7 @@ def course_picture(course: Course) -> bytes:
     for point, value in zip(course.points, middle, strict=True):
         if point.way is not None:
             axes.annotate(
-                point.way,
+                course.words.ways.get(point.way, point.way),
                 (point.on, value),
                 (point.on, value + gap),
                 color=_MARK,
@@ -90,24 +90,31 @@ def course_picture(course: Course) -> bytes:
                 va="bottom",
             )
     axes.set_ylim(min(low) - gap, top + 5 * gap)
-    axes.set_ylabel("repetitions" if course.in_reps else f"could lift once, {course.unit}", fontsize=_TEXT_PT)
-    _date_axis(axes, len(days))
+    axes.set_ylabel(course.words.axis, fontsize=_TEXT_PT)
+    _date_axis(axes, len(days), course.words.day)
     return _png(figure, course_facts(course))
 
 
 def week_picture(week: WeekView) -> bytes:
     """Sets for each muscle as bars, the coach's range as a bracket behind them, kept sessions in the title."""
-    figure, axes = _card(f"{week.title}: {week.kept} of {week.planned} sessions")
+    figure, axes = _card(week.words.head or week.title)
     names = [row.muscle.replace("-", " ") for row in week.muscles]
     places = range(len(names))
     for place, row in zip(places, week.muscles, strict=True):
         axes.barh(place, row.high - row.low, left=row.low, height=0.8, color=_BAND)
         inside = row.low <= row.sets <= row.high
         axes.barh(place, row.sets, height=0.36, color=_LINE if inside else _MARK)
-        axes.text(row.sets + 0.2, place, f"{row.sets:g}", va="center", color=_INK, fontsize=_TEXT_PT - 1)
+        axes.text(
+            row.sets + 0.2,
+            place,
+            f"{row.sets:g}".replace(".", week.words.decimal),
+            va="center",
+            color=_INK,
+            fontsize=_TEXT_PT - 1,
+        )
     axes.set_yticks(list(places), names, fontsize=_TEXT_PT)
     axes.invert_yaxis()
-    axes.set_xlabel("sets this week (pale: the range asked for)", fontsize=_TEXT_PT)
+    axes.set_xlabel(week.words.axis, fontsize=_TEXT_PT)
     return _png(figure, week_facts(week))
 
 
@@ -222,11 +229,11 @@ def _card(title: str) -> "tuple[Figure, Axes]":
     return figure, axes
 
 
-def _date_axis(axes: "Axes", count: int) -> None:
+def _date_axis(axes: "Axes", count: int, day: str = "%-d %b") -> None:
     from matplotlib.dates import AutoDateLocator, DateFormatter
 
     axes.xaxis.set_major_locator(AutoDateLocator(minticks=min(3, count), maxticks=5))  # type: ignore[no-untyped-call]
-    axes.xaxis.set_major_formatter(DateFormatter("%-d %b"))  # type: ignore[no-untyped-call]
+    axes.xaxis.set_major_formatter(DateFormatter(day))  # type: ignore[no-untyped-call]
 
 
 def _png(figure: "Figure", facts: Rows) -> bytes:

@@ -70,4 +70,6 @@ def _view(me: Oneself, facts: WeekFacts) -> WeekView:
     low, high = desk_value("sets.low"), desk_value("sets.high")
     rows = tuple(MuscleSets(say_progress.muscle(me.voice, one.muscle), one.sets, low, high) for one in facts.muscles)
     title = me.say("about.week.title", first=me.voice.date(facts.first), last=me.voice.date(facts.last))
-    return WeekView(title, facts.kept, facts.planned, rows)
+    return WeekView(
+        title, facts.kept, facts.planned, rows, say_progress.week_words(me.voice, title, facts.kept, facts.planned)
+    )

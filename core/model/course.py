@@ -1,9 +1,21 @@
 """What a picture of progress shows, as values: the same facts are said in words beside it."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import date
 
 from core.model.quantities import Unit, Way
+
+
+@dataclass(frozen=True, slots=True)
+class PictureWords:
+    """The words in a picture, in the language of whoever looks: its head, its axis, its days, names of ways."""
+
+    head: str = ""
+    axis: str = ""
+    day: str = "%-d %b"
+    decimal: str = "."
+    ways: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +41,7 @@ class Course:
     unit: Unit
     in_reps: bool
     points: tuple[CoursePoint, ...]
+    words: PictureWords = field(default_factory=PictureWords)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +62,7 @@ class WeekView:
     kept: int
     planned: int
     muscles: tuple[MuscleSets, ...]
+    words: PictureWords = field(default_factory=PictureWords)
 
 
 @dataclass(frozen=True, slots=True)

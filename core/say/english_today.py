@@ -29,4 +29,17 @@ ENGLISH_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
     "prompt.buttons.off.day": "not tomorrow",
     "moved.taken": "{day} has its own session, {title}. Which other day?",
     "moved.none": "Nothing is planned today that could move.",
+    # the words in pictures
+    "picture.reps": "repetitions",
+    "picture.once": "could lift once, {unit}",
+    "picture.sets": "sets this week (pale: the range asked for)",
+    "picture.week": ("{title}\n{kept} of {planned} session", "{title}\n{kept} of {planned} sessions"),
+    "picture.week.unplanned": ("{title}\n{kept} session", "{title}\n{kept} sessions"),
+    "picture.day": "%-d %b",
+    "picture.way.form": "form",
+    "picture.way.reps": "reps",
+    "picture.way.tempo": "tempo",
+    "picture.way.range": "range",
+    "picture.way.rest": "rest",
+    "picture.way.load": "load",
 }

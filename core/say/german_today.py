@@ -29,4 +29,17 @@ GERMAN_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
     "prompt.buttons.off.day": "morgen nicht",
     "moved.taken": "{day} hat schon ein Training, {title}. Welcher Tag sonst?",
     "moved.none": "Heute ist nichts geplant, das sich verlegen ließe.",
+    # the words in pictures
+    "picture.reps": "Wiederholungen",
+    "picture.once": "einmal zu heben, {unit}",
+    "picture.sets": "Sätze der Woche (blass: der gewünschte Bereich)",
+    "picture.week": ("{title}\n{kept} von {planned} Training", "{title}\n{kept} von {planned} Trainings"),
+    "picture.week.unplanned": ("{title}\n{kept} Training", "{title}\n{kept} Trainings"),
+    "picture.day": "%-d.%-m.",
+    "picture.way.form": "Technik",
+    "picture.way.reps": "Wdh.",
+    "picture.way.tempo": "Tempo",
+    "picture.way.range": "Weg",
+    "picture.way.rest": "Pause",
+    "picture.way.load": "Last",
 }

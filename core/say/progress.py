@@ -1,10 +1,10 @@
 """How it goes, in words: the course of an exercise and one's own week. The pictures show the same facts."""
 
-from typing import Final
+from typing import Final, get_args
 
 from core.evidence.desk import desk_value
-from core.model.course import Course
-from core.model.quantities import from_kg
+from core.model.course import Course, PictureWords
+from core.model.quantities import Way, from_kg
 from core.model.week import WeekFacts
 from core.say.render import Voice
 from core.say.wording import has
@@ -100,3 +100,21 @@ def muscle(voice: Voice, name: str) -> str:
     """A muscle's name."""
     key = f"muscle.{name}"
     return voice.say(key) if has(voice.language, key) else name.replace("-", " ")
+
+
+def course_words(voice: Voice, one: Course) -> PictureWords:
+    """The words in the picture of a course."""
+    axis = voice.say("picture.reps") if one.in_reps else voice.say("picture.once", unit=voice.unit)
+    ways = {way: voice.say(f"picture.way.{way}") for way in get_args(Way)}
+    return PictureWords(axis=axis, day=voice.say("picture.day"), ways=ways)
+
+
+def week_words(voice: Voice, title: str, kept: int, planned: int) -> PictureWords:
+    """The words in the picture of a week."""
+    sets = voice.say("picture.sets")
+    if not planned:
+        return PictureWords(
+            voice.say("picture.week.unplanned", kept, title=title, kept=kept), sets, decimal=voice.decimal
+        )
+    head = voice.say("picture.week", planned, title=title, kept=kept, planned=planned)
+    return PictureWords(head, sets, decimal=voice.decimal)

@@ -29,4 +29,17 @@ SPANISH_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
     "prompt.buttons.off.day": "mañana no",
     "moved.taken": "El {day} ya tiene su sesión, {title}. ¿Qué otro día?",
     "moved.none": "Hoy no hay nada planeado que mover.",
+    # the words in pictures
+    "picture.reps": "repeticiones",
+    "picture.once": "podría levantar una vez, {unit}",
+    "picture.sets": "series de la semana (pálido: el margen pedido)",
+    "picture.week": ("{title}\n{kept} de {planned} sesión", "{title}\n{kept} de {planned} sesiones"),
+    "picture.week.unplanned": ("{title}\n{kept} sesión", "{title}\n{kept} sesiones"),
+    "picture.day": "%-d/%-m",
+    "picture.way.form": "técnica",
+    "picture.way.reps": "reps",
+    "picture.way.tempo": "tempo",
+    "picture.way.range": "recorrido",
+    "picture.way.rest": "pausa",
+    "picture.way.load": "carga",
 }
