@@ -28,7 +28,7 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
         for i in range(first, last)
         if s.all[i].has("PART", "LIMB", "HEADACHE") and i not in s.used and not _returned(s, i)
     ]
-    if not parts or any(s.all[i].has("LONGAGO", "JOKE") or year(s, i) for i in range(first, last)):
+    if not parts or any(s.all[i].has("LONGAGO", "JOKE", "RESOLVED") or year(s, i) for i in range(first, last)):
         return out
     claimed: set[str] = set()
     for n, p in enumerate(parts[:20]):

@@ -189,9 +189,18 @@ def _any_strange(s: Stream, stretch: Stretch) -> bool:
 def _cardio(s: Stream, stretch: Stretch) -> bool:
     """Walks, runs and rides are chat."""
     words = [s.all[i] for first, last in stretch.ranges for i in range(first, last)]
-    return (any(word.has("CARDIO") for word in words) and stretch.mention is None) or any(
-        word.has("FARQ") for word in words
+    far = any(word.has("DIST") and word.num("DIST") >= LEAST_RUN_M for word in words)
+    return (any(word.has("CARDIO") for word in words) and (stretch.mention is None or far)) or any(
+        word.has("FARQ") or (word.has("DIST") and word.num("DIST") >= LEAST_RUN_M and _rowed(stretch)) for word in words
     )
+
+
+LEAST_RUN_M: Final = 250.0
+"""Metres from which a distance is run, rowed or ridden and not carried (common practice, no source)."""
+
+
+def _rowed(stretch: Stretch) -> bool:
+    return stretch.mention is not None and "row" in stretch.mention.words
 
 
 def _unknown_name(s: Stream, group: Group) -> bool:

@@ -68,9 +68,15 @@ def _figure(s: Stream, told: Told, sign: Sign, last: int, near: range) -> bool:
         return follow.endswith("s") and any(s.all[i].text in ("haha", "lol", "leg", "jelly") for i in near)
     if sign != "faint":
         return False
+    if s.all[a].text in _OBJECTED and s.is_(a + 1, "ARTICLE") and s.all[a + 1].text in ("the", "my", "all the"):
+        return s.all[s.skip(a + 2, "FILLER")].has("WORD", "KNOWN", "DAY", "WEEKDAY") if a + 2 < last else False
     if a and (s.all[a - 1].has("URINE") or s.all[a - 1].text in ("water", "toilet water")):
         return True
     return any(s.all[i].text in ("bed", "couch", "sofa", "netflix") for i in near)
+
+
+_OBJECTED: Final = frozenset({"blacked out", "blacking out", "black out", "passed out", "passing out"})
+"""What one does to a calendar or with leaflets, too."""
 
 
 def _someone_elses(s: Stream, a: int, b: int) -> bool:

@@ -121,6 +121,8 @@ class Flow:
         s = self._s
         after = [i for i in self._names(clause) if i > at]
         direct = s.skip(at + 1, "ARTICLE", "FILLER", "ALL", "MORE", "DAY") if at + 1 < len(s) else at + 1
+        if s.all[at].k["SKIP"] == "short" and any(s.all[i].mention.lacking for i in after if s.all[i].mention):
+            return False
         if s.all[at].k["SKIP"] == "short" and (
             not after or direct != after[0] or not self._ends_there(after[-1], clause)
         ):
@@ -221,7 +223,7 @@ class Flow:
             names = [i for i in self._names(clause) if i > at]
             if names and (kind == "FINISH" or counts):
                 continue
-            if s.all[at].text == "finished" and (clause.last - clause.first > 1 or not clause.opens):
+            if s.all[at].text in ("finished", "just finished") and (clause.last - clause.first > 1 or not clause.opens):
                 continue
             if s.all[at].text in _LEAVING and not any(s.all[i].has("NUM", "DONE") for i in range(at)):
                 continue
@@ -288,6 +290,7 @@ FLOWING: Final = frozenset(
         "INSTEAD",
         "INSTEADALONE",
         "SWAPFROM",
+        "OCCUPIED",
         "SWAPTO",
         "SUBIN",
         "ALTERNATIVE",

@@ -50,12 +50,26 @@ class Swaps:
             if len(after) == 1 and any(i < after[0] for i in link):
                 self._swapped(None, after[0], at)
                 return True
+        blocked = self._blocked(clause, names)
+        if blocked is not None:
+            self._swapped(*blocked)
+            return True
         if ("INSTEADALONE" in spots or "SUBIN" in spots) and names:
             self._swapped(
                 self._dropped_before(clause), names[-1], spots.get("INSTEADALONE", spots.get("SUBIN", names[-1]))
             )
             return True
         return False
+
+    def _blocked(self, clause: Clause, names: list[int]) -> tuple[int, int, int] | None:
+        """'incline bench is full so im doing incline db press': what could not be had, what was done, and why."""
+        s = self._s
+        occupied = next((i for i in range(clause.first, clause.last) if s.is_(i, "OCCUPIED")), None)
+        if len(names) != 2 or occupied is None or not names[0] < occupied < names[1]:
+            return None
+        did = any(s.is_(i, "WENTWITH") for i in range(occupied + 1, names[1]))
+        counted = any(s.is_(i, "NUM", "LOADQ", "X") for i in range(clause.first, occupied))
+        return (names[0], names[1], occupied) if did and not counted else None
 
     def _dropped_before(self, clause: Clause) -> int | None:
         """'pull-ups no, today neutral grip instead': the name turned down in the clause before."""

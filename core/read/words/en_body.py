@@ -807,7 +807,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "mind to muscle, connection, on fire after, on fire from, on fire with, burning after flys, burning after flyes, touch and go, contract, swole"
     ),
     "NOTDOMS": (
-        "not doms, isnt doms, not the pump, not a pump, not muscle, not muscular, inside, its not doms, doms "
+        "not in a pump way, not a pump, not pump, not from the pump, not the good kind, not in a good way, not a good tight, not doms, isnt doms, not the pump, not a pump, not muscle, not muscular, inside, its not doms, doms "
         "probably, probably doms, doms maybe, maybe doms, prob doms, might be doms, could be doms, guess its doms, "
         "think its doms, assume doms, must be doms, doms i guess, doms or, doms i hope, hopefully doms, just doms "
         "right, probs doms, is that doms, is it doms"
@@ -959,6 +959,10 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "asleep, fell asleep, falling asleep, falls asleep, fallen asleep, sleeping, gone to sleep, goes to sleep, "
         "went to sleep, going to sleep"
     ),
+    "SLEPT": (
+        "sleeping wrong, slept wrong, sleeping funny, slept funny, sleeping badly, slept badly, from sleeping, while "
+        "sleeping, sleeping on, not sleeping, been sleeping, sleeping bag, sleeping well"
+    ),
     "CUDDLING": "baby, toddler, cat, dog, kid, kids, son, daughter",
     "START": "start, to start, get started, get going, going, begin, flow, stream",
     "NOTHINGOUT": (
@@ -1077,7 +1081,7 @@ FRAMES: Final[tuple[FrameRow, ...]] = (
     ("nerve", "TOES NOLIFT !SORENESS|COLD", 3),
     ("nerve", "DISTAL DEADISH !SATON|COLD|SORENESS|PUMP", 7),
     ("nerve", "TEMP CANT " + _PARTS, 6),
-    ("nerve", _PARTS + " >ASLEEP !SATON|COLD|SORENESS|SOFA|CUDDLING", 5),
+    ("nerve", _PARTS + " >ASLEEP !SATON|COLD|SORENESS|SOFA|CUDDLING|SLEPT", 5),
     ("nerve?", "DISTAL FEELSLIKE !SORENESS|COLD|NEWLOOK|PUMP", 2),
     ("bladder", "SADDLE DEADISH !LONGSIT|DOMS", 7),
     ("bladder", "GO|BLADDER NOTHING ME !DOMS", 9),
