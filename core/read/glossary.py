@@ -12,12 +12,13 @@ from typing import Final
 
 from core.read.lexicon import GLUED, Lexicon, Trie
 from core.read.numerals import Numerals, compose
-from core.read.spelling import Speller, respelled
+from core.read.spelling import SHORTEST_MENDED, Speller, respelled
 from core.read.tokens import Token, lex
 
 GlossRow = tuple[str, str]
 """Words of the reader, and the phrases that mean them. Nothing on the left: words that say nothing. A phrase may have
-words that end in ``*``: in any of the language's endings. ``glued `` before one: right behind a number (16er)."""
+words that end in ``*``: in any of the language's endings; alternatives parted by ``|``, an empty one for a word that
+may be left out. ``+`` before one: right behind a number (16er)."""
 
 _ALSO: Final = {"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "ø": "o", "æ": "ae", "œ": "oe"}
 """Letters that are typed as two where the keyboard lacks them."""
@@ -41,7 +42,7 @@ class Gloss:
 class Glossary:
     """One further language, indexed over the reader's own."""
 
-    __slots__ = ("_gloss", "_known", "_ours", "_phrases", "_speller", "_theirs", "own")
+    __slots__ = ("_first", "_gloss", "_glued", "_known", "_ours", "_phrases", "_speller", "_theirs", "own")
 
     def __init__(self, gloss: Gloss, lexicon: Lexicon, called: Mapping[str, str]) -> None:
         """``lexicon`` holds the reader's own words; ``called`` maps an exercise to a name in them."""
@@ -62,7 +63,10 @@ class Glossary:
         self._known = frozenset(words | plain) | lexicon.known | lexicon.plain
         self._ours = frozenset(words | plain) - lexicon.known - lexicon.plain
         self._theirs = (lexicon.known | lexicon.plain) - words - plain - lexicon.names.words()
-        self._speller = Speller(frozenset(words | lexicon.names.words()), named.words())
+        self._first = lexicon
+        self._glued = frozenset(word for word in words if word.startswith(GLUED))
+        short = {word for word in plain if len(word) < SHORTEST_MENDED}
+        self._speller = Speller(frozenset(words | short | lexicon.names.words()), named.words())
 
     def put(self, tokens: list[Token]) -> list[Token] | None:
         """The tokens in the reader's words; None for a message that is written in those already."""
@@ -91,7 +95,12 @@ class Glossary:
     def _is_ours(self, tokens: list[Token]) -> bool:
         """Whether the message speaks this language rather than the reader's own."""
         words = {token.text for token in tokens if token.kind == "word"}
-        return len(words & self._ours) >= len(words & self._theirs)
+        ours, theirs = len(words & self._ours), len(words & self._theirs)
+        if not ours and not theirs:
+            unknown = words - self._known
+            ours = sum(self._speller.mends(word) for word in unknown)
+            theirs = sum(self._first.speller.mends(word) for word in unknown)
+        return ours >= theirs
 
     def _spelled(self, tokens: list[Token]) -> list[Token]:
         out: list[Token] = []
@@ -99,7 +108,7 @@ class Glossary:
             if token.kind != "word" or token.text in self._known:
                 out.append(token)
                 continue
-            parts = self._speller.mend(token.text, bool(out) and token.glued and out[-1].kind == "num")
+            parts = self._speller.mend(token.text, after_number=bool(out) and token.glued and out[-1].kind == "num")
             out.extend([token] if parts == (token.text,) else respelled(token, parts))
         return out
 
@@ -109,7 +118,7 @@ class Glossary:
         for i, token in enumerate(tokens):
             glued = GLUED + token.text
             behind = token.glued and i > 0 and tokens[i - 1].kind == "num"
-            out.append(glued if behind and glued in self._phrases.root.after else token.text)
+            out.append(glued if behind and glued in self._glued else token.text)
         return out
 
 
@@ -143,14 +152,15 @@ def typed(phrase: str) -> set[str]:
     return {_stripped(phrase), _stripped(doubled)}
 
 
+def _ended(word: str, endings: Iterable[str]) -> list[str]:
+    return [word[:-1] + ending for ending in endings] if word.endswith("*") else [word]
+
+
 def spread(phrases: str, endings: Iterable[str]) -> set[str]:
     """Every form of phrases parted by commas."""
     out: set[str] = set()
     for phrase in phrases.split(","):
-        forms = [
-            [word[:-1] + ending for ending in endings] if word.endswith("*") and len(word) > 1 else [word]
-            for word in phrase.split()
-        ]
+        forms = [[form for one in word.split("|") for form in _ended(one, endings)] for word in phrase.split()]
         for words in product(*forms):
-            out |= typed(" ".join(words))
+            out |= typed(" ".join(filter(None, words)))
     return out

@@ -13,7 +13,7 @@ from core.read.tokens import Token, lex
 
 Rows = tuple[tuple[str, object, str], ...]
 Meaning = tuple[str, object]
-GLUED: Final = "glued "
+GLUED: Final = "+"
 """Before a word that is meant only where it is written right behind a number."""
 
 
@@ -73,15 +73,17 @@ _NOTHING: Final[list[Meaning]] = []
 
 
 def _words(phrase: str) -> list[str]:
-    if phrase.isalpha() or phrase.startswith(GLUED):
+    if phrase.isalpha():
         return [phrase]
+    if GLUED in phrase:
+        return phrase.split()
     return [token.text for token in lex(phrase)]
 
 
 class Lexicon:
     """All tables of one language, indexed. Built once per language."""
 
-    __slots__ = ("_speller", "concepts", "known", "names", "numerals", "phrases", "plain")
+    __slots__ = ("concepts", "known", "names", "numerals", "phrases", "plain", "speller")
 
     def __init__(
         self, numerals: Numerals, rows: Iterable[Rows], concepts: Mapping[str, str], plain: frozenset[str]
@@ -100,7 +102,7 @@ class Lexicon:
                 self.names.add(phrase.strip(), ("NAME", concept))
         self.known = frozenset(self.phrases.words() | self.names.words() | numerals.words)
         self.plain = plain
-        self._speller = Speller(self.known, self.names.words())
+        self.speller = Speller(self.known, self.names.words())
 
     def spell(self, tokens: list[Token]) -> list[Token]:
         """The tokens with words mended: runs glued together cut, slips of the finger put right."""
@@ -114,7 +116,7 @@ class Lexicon:
             if token.kind != "word" or token.text in self.known or token.text in self.plain:
                 out.append(token)
                 continue
-            parts = self._speller.mend(token.text, bool(out) and token.glued and out[-1].kind == "num")
+            parts = self.speller.mend(token.text, after_number=bool(out) and token.glued and out[-1].kind == "num")
             if parts == (token.text,):
                 out.append(token)
             else:

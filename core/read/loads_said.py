@@ -138,7 +138,7 @@ def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     if s.is_(i, "COLOUR"):
         if not (s.is_(i + 1, "BAND", "BANDHELP") or (s.is_(i + 1, "EX") and s.all[i + 1].text.startswith("band"))):
             return None
-        label = s.own.get(s.all[i].text, s.all[i].text)
+        label = s.word(i)
         j = i + 1
         if s.is_(j, "EX"):
             return Atom("L", i, i, load=LoadSaid("band", label=label))

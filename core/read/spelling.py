@@ -39,6 +39,10 @@ class Speller:
         self._by_start = by_start
         self.mend = lru_cache(maxsize=MOST_REMEMBERED)(self._mend)
 
+    def mends(self, word: str) -> bool:
+        """Whether the word is a slip of one that is known."""
+        return self.mend(word, after_number=False) != (word,)
+
     def _mend(self, word: str, after_number: bool) -> tuple[str, ...]:
         """The word or words that were meant; the word itself where none is near enough."""
         if len(word) > LONGEST_CUT:

@@ -80,6 +80,12 @@ class Stream:
         """Mark lexemes as spoken for."""
         self.used.update(indices)
 
+    def word(self, i: int) -> str:
+        """The word at ``i`` as the lifter would write it by itself."""
+        lexeme = self.all[i]
+        typed = self.text[lexeme.start : lexeme.end].casefold()
+        return lexeme.text if typed == lexeme.text else self.own.get(lexeme.text, lexeme.text)
+
     def span(self, first: int, last: int) -> Span:
         """From the start of one lexeme to the end of another, in the text as typed."""
         return self.all[first].start, self.all[max(first, last)].end

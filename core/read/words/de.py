@@ -9,6 +9,7 @@ from typing import Final
 from core.read.glossary import Gloss, GlossRow
 from core.read.numerals import Numerals
 from core.read.words import de_body, de_flow, de_names
+from core.read.words.loans import PHRASES
 
 NUMERALS: Final = Numerals(
     ones={
@@ -68,15 +69,20 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
     ("the", "der, die, das, den, dem, des"),
     ("a", "ein, eine, einen, einem, einer, ne, nen, nem"),
     ("one", "eins"),
-    ("s", "glued er, glued ern"),
-    ("s", "glued ers"),
-    ("", "also, bin, man, mach, hose, alter, rum, rein, über, hat, es, ist, sind, ja, mal wieder, doch, halt, eben, auch, so, zu, zum, zur, sehr, echt, etwa so, dabei, dazu, da, hier, heute mal, schon, wieder, jeweils, je, dann mal, noch, nur, nur noch, gerade, grade, eigentlich schon, insgesamt schon, bisschen, als, wie, dass, weil, ab, um, für, beim, vor, sich, mich selbst, war es"),
+    ("s", "+er, +ern"),
+    ("s", "+ers"),
+    ("", "also, bin, man, mach, hose, alter, rum, rein, über, hat, es, ja, mal wieder, doch, halt, eben, auch, so, zu, zum, zur, sehr, echt, etwa so, dabei, dazu, da, hier, heute mal, schon, wieder, jeweils, je, dann mal, noch, nur, nur noch, gerade, grade, eigentlich schon, insgesamt schon, bisschen, als, dass, weil, ab, um, für, beim, vor, sich, mich selbst, war es"),
     ("and", "und, u, sowie"),
     ("or", "oder, bzw"),
     ("but", "aber, jedoch, allerdings, sondern"),
     ("then", "dann, danach, und dann, anschließend, im anschluss, gefolgt von, daraufhin"),
     ("after", "nach, nachdem, nach dem, nach der, nach den"),
     ("to", "bis, bis zu"),
+    ("since", "seit, seitdem"),
+    ("is", "ist"),
+    ("are", "sind"),
+    ("like", "wie"),
+    ("as if", "als ob, als wenn, als würde, als hätte, wie wenn"),
     ("about", "ca, circa, ungefähr, etwa, rund"),
     ("more", "mehr, weitere, weiterer"),
     ("less", "weniger"),
@@ -116,7 +122,7 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
     ("orange", "orange*"),
     ("grey", "grau*"),
     ("bodyweight", "körpergewicht, eigengewicht, ohne gewicht, ohne zusatzgewicht, mit körpergewicht, mit eigengewicht, nur körpergewicht, kein zusatzgewicht, kg körpergewicht"),
-    ("weight", "gewicht, last, gewichte"),
+    ("weight", "gewicht, gewichte"),
     # effort
     ("in the tank", "im tank, in den armen, noch im tank, im tank gehabt"),
     ("in reserve", "in reserve, reserve, wdh in reserve, wiederholungen in reserve, wdh reserve, noch in reserve, noch luft, luft nach oben"),
@@ -213,7 +219,7 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
 GLOSS: Final = Gloss(
     NUMERALS,
     ("", "e", "en", "er", "es", "em", "n", "s"),
-    (*REPORTS, *de_flow.ROWS, *de_body.ROWS),
+    (*PHRASES, *REPORTS, *de_flow.ROWS, *de_body.ROWS),
     de_names.ROWS,
     de_names.EXERCISES,
     de_flow.PLAIN,

@@ -10,4 +10,11 @@ LOANS: Final = frozenset({
     "warmup", "db", "dbs", "kb", "kbs", "bb", "sz", "ez", "haha", "lol", "oh", "ah", "eh", "hm", "video", "app", "chat",
     "online", "team", "training", "workout", "gym", "box", "band", "finisher", "burpee", "plank",
 })
+
+PHRASES: Final[tuple[tuple[str, str], ...]] = tuple((phrase, phrase) for phrase in (
+    "a side", "a leg", "an arm", "a hand", "a plate", "a bench", "on a bench", "on a box", "on the box", "a set of",
+    "a minute", "a bit", "a lot", "a few", "a couple", "a couple of", "a touch", "pull ups", "push ups", "chin ups",
+    "press ups", "step ups", "sit ups", "ab wheel", "ab wheels", "last set", "last one", "last rep",
+))
+"""Phrases that mix with words of other languages and hold a word that means something else there."""
 # fmt: on
