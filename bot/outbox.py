@@ -53,6 +53,7 @@ _MAKING: Final = "making"
 
 @dataclass(frozen=True, slots=True)
 class _View:
+    untidy: bool
     heads: list[Queued]
     undrawn: list[Undrawn]
     halted: datetime | None
@@ -151,7 +152,10 @@ class Outbox:
     async def _start(self, flying: dict[_To, asyncio.Task[None]]) -> datetime | None:
         """Start what may go now, one message to a chat; says when the earliest of the others may."""
         now = self._now()
-        view = await self._store.write(partial(self._look, now=now))
+        view = await self._store.read(partial(self._look, now=now))
+        if view.untidy:
+            await self._store.write(partial(self._tidy, now=now))
+            view = await self._store.read(partial(self._look, now=now))
         if view.halted is not None and view.halted > now:
             return view.halted if view.heads else None
         for thing in view.undrawn:
@@ -171,10 +175,13 @@ class Outbox:
             flying[to] = asyncio.create_task(self._send(one))
         return min(later, default=None)
 
-    def _look(self, conn: Connection, now: datetime) -> _View:
+    def _tidy(self, conn: Connection, now: datetime) -> None:
         outbox.drop_stale(conn, now - PROMPT_LASTS)
         outbox.assign(conn, self._reach)
+
+    def _look(self, conn: Connection, now: datetime) -> _View:
         return _View(
+            outbox.is_untidy(conn, self._reach, now - PROMPT_LASTS),
             outbox.heads(conn, self._reach, now, _TRIES),
             outbox.undrawn(conn, self._reach),
             outbox.halted_until(conn, self._reach.channel),

@@ -120,7 +120,7 @@ _ENDED: Final = (
     select(act, inbox.c.received, _HEIR.c.state.label("heir_state"))
     .join(inbox, inbox.c.seq == act.c.ended_by)
     .join(_HEIR, _HEIR.c.id == act.c.superseded_by, isouter=True)
-    .where(act.c.person == bindparam("who"), act.c.ended_by.is_not(None), act.c.state != "kept")
+    .where(act.c.person == bindparam("who"), act.c.ended_by > 0, act.c.state != "kept")
     .where(act.c.ended_by != act.c.message, inbox.c.received >= bindparam("since"))
     .order_by(act.c.ended_by, act.c.id)
 )

@@ -4,9 +4,10 @@ import json
 from collections.abc import Collection
 from dataclasses import dataclass, replace
 from datetime import datetime
+from functools import lru_cache
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, and_, case, delete, func, insert, or_, select, update
+from sqlalchemy import Connection, and_, bindparam, case, delete, func, insert, or_, select, update
 
 from bot.store import scrub
 from bot.store.tables import chat, halt, outbox
@@ -136,6 +137,20 @@ def as_reply(letter: Letter, reply: Reply) -> Letter:
     return replace(letter, kind=reply.kind, buttons=reply.buttons)
 
 
+def is_untidy(conn: Connection, reach: Reach, before: datetime) -> bool:
+    """Whether ``assign`` or ``drop_stale`` would change anything."""
+    return bool(conn.execute(_untidy(reach), {"before": before}).scalar_one())
+
+
+@lru_cache(64)
+def _untidy(reach: Reach) -> Any:
+    queued = outbox.c.state == "queued"
+    homeless = select(outbox.c.seq).join(chat, chat.c.person == outbox.c.person)
+    homeless = homeless.where(queued, outbox.c.chat.is_(None), chat.c.active == 1, *_within(reach))
+    stale = select(outbox.c.seq).where(queued, outbox.c.kind == "prompt", outbox.c.made < bindparam("before"))
+    return select(or_(homeless.exists(), stale.exists()))
+
+
 def assign(conn: Connection, reach: Reach) -> None:
     """Give what waits for a person the chat of this channel in which they were last seen, if they have one."""
     waiting = and_(outbox.c.state == "queued", outbox.c.chat.is_(None), outbox.c.person.is_not(None))
@@ -159,11 +174,17 @@ def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> l
     A message that may have been delivered comes again once its time has come, while it was tried fewer than
     ``resend_below`` times; it holds nothing back.
     """
+    return [_queued(row) for row in conn.execute(_heads(reach), {"now": now, "below": resend_below})]
+
+
+@lru_cache(64)
+def _heads(reach: Reach) -> Any:
     first = select(func.min(outbox.c.seq)).where(outbox.c.state == "queued")
     first = first.group_by(outbox.c.chat, outbox.c.channel, outbox.c.platform)
-    again = and_(outbox.c.state == "uncertain", outbox.c.attempts < resend_below, outbox.c.not_before <= now)
+    due = (outbox.c.attempts < bindparam("below"), outbox.c.not_before <= bindparam("now"))
+    again = and_(outbox.c.state == "uncertain", *due)
     earlier = outbox.alias()
-    query = (
+    return (
         select(
             outbox,
             func.coalesce(chat.c.channel, outbox.c.channel).label("to_channel"),
@@ -178,7 +199,6 @@ def heads(conn: Connection, reach: Reach, now: datetime, resend_below: int) -> l
         .where(or_(and_(outbox.c.chat.is_not(None), chat.c.active == 1, *_within(reach)), _foreign(reach)))
         .order_by(case(RANK, value=outbox.c.kind), outbox.c.seq)
     )
-    return [_queued(row) for row in conn.execute(query)]
 
 
 def sent(conn: Connection, seq: int, message_id: int | None, *, kept_elsewhere: bool = True) -> None:
@@ -186,12 +206,18 @@ def sent(conn: Connection, seq: int, message_id: int | None, *, kept_elsewhere: 
 
     What was attached is dropped where the channel keeps it, and stays where it does not.
     """
-    if conn.execute(delete(outbox).where(outbox.c.seq == seq, outbox.c.chat.is_(None))).rowcount:
+    now = {"this": seq, "state": "sent", "message_id": message_id}
+    row = conn.execute(_SENT, now | ({"content": None} if kept_elsewhere else {})).one_or_none()
+    if row is None:
+        return  # it was erased meanwhile
+    if row.chat is None:
+        conn.execute(delete(outbox).where(outbox.c.seq == seq))
         scrub.want(conn)
-    row = update(outbox).where(outbox.c.seq == seq).values(state="sent", message_id=message_id)
-    first = conn.execute((row.values(content=None) if kept_elsewhere else row).returning(outbox.c.edits)).scalar()
-    if first is not None and message_id is not None:  # where the earlier one was gone it has a new number now
-        conn.execute(update(outbox).where(outbox.c.seq == first).values(message_id=message_id))
+    elif row.edits is not None and message_id is not None:  # where the earlier one was gone it has a new number now
+        conn.execute(update(outbox).where(outbox.c.seq == row.edits).values(message_id=message_id))
+
+
+_SENT: Final = update(outbox).where(outbox.c.seq == bindparam("this")).returning(outbox.c.chat, outbox.c.edits)
 
 
 def later(conn: Connection, one: Queued, until: datetime, *, whole_channel: bool) -> None:
@@ -219,15 +245,22 @@ def dead(conn: Connection, seq: int) -> None:
 
 def halted_until(conn: Connection, channel: str) -> datetime | None:
     """Until when a whole channel must wait."""
-    until: datetime | None = conn.execute(select(halt.c.until).where(halt.c.channel == channel)).scalar()
+    until: datetime | None = conn.execute(_HALTED, {"of": channel}).scalar()
     return until
+
+
+_HALTED: Final = select(halt.c.until).where(halt.c.channel == bindparam("of"))
 
 
 def next_time(conn: Connection, resend_below: int) -> datetime | None:
     """The next moment at which a message that may have been delivered is to be sent again."""
-    query = select(func.min(outbox.c.not_before)).where(outbox.c.state == "uncertain", outbox.c.attempts < resend_below)
-    moment: datetime | None = conn.execute(query).scalar()
+    moment: datetime | None = conn.execute(_NEXT_TIME, {"below": resend_below}).scalar()
     return moment
+
+
+_NEXT_TIME: Final = select(func.min(outbox.c.not_before)).where(
+    outbox.c.state == "uncertain", outbox.c.attempts < bindparam("below")
+)
 
 
 def last_message(conn: Connection, channel: str) -> int:
@@ -239,12 +272,16 @@ def last_message(conn: Connection, channel: str) -> int:
 
 def undrawn(conn: Connection, reach: Reach) -> list[Undrawn]:
     """Letters of open chats that wait for what is to be made of their recipe, the oldest first."""
-    query = select(outbox, chat.c.person.label("owner")).join(chat, chat.c.id == outbox.c.chat)
-    query = query.where(outbox.c.state == "undrawn", chat.c.active == 1, *_within(reach)).order_by(outbox.c.seq)
     return [
         Undrawn(row.seq, row.owner, row.text, Recipe(row.file, *json.loads(row.recipe)), row.attempts)
-        for row in conn.execute(query)
+        for row in conn.execute(_undrawn(reach))
     ]
+
+
+@lru_cache(64)
+def _undrawn(reach: Reach) -> Any:
+    query = select(outbox, chat.c.person.label("owner")).join(chat, chat.c.id == outbox.c.chat)
+    return query.where(outbox.c.state == "undrawn", chat.c.active == 1, *_within(reach)).order_by(outbox.c.seq)
 
 
 def drawn(conn: Connection, seq: int, text: str, content: bytes | None) -> None:

@@ -12,6 +12,7 @@ from sqlalchemy import (
     Table,
     UniqueConstraint,
 )
+from sqlalchemy import text as text_
 
 from bot.store.columns import Real
 from bot.store.desk_tables import hours, mark, plan_version, question, rein, remark, word
@@ -139,6 +140,8 @@ day_plan = _table(
     PrimaryKeyConstraint("person", "on"),
 )
 
+_ENDED = text_("ended_by IS NOT NULL")
+
 act = _table(
     "act",
     _whole("id", primary_key=True),
@@ -158,6 +161,7 @@ act = _table(
     Index("act_by_exercise", "person", "exercise", "on"),
     Index("act_by_origin", "origin"),
     Index("act_by_end", "ended_by"),
+    Index("act_ended", "person", "ended_by", sqlite_where=_ENDED, postgresql_where=_ENDED),
 )
 
 target = _table(
