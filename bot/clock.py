@@ -10,7 +10,8 @@ import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy.exc import OperationalError
 
-from bot.desk import group_posts, route
+from bot import abreast
+from bot.desk import group_posts
 from bot.desk.rooms import Parts
 from bot.log import fault
 from bot.ports import Now
@@ -45,7 +46,7 @@ class Tick:
         moment = self._now()
         for due in await self._store.read(partial(agenda.due, now=moment, limit=_AT_ONCE)):
             try:
-                await self._store.write(partial(route.remind, parts=self._parts, due=due, now=moment))
+                await self._store.write_beside(partial(abreast.remind, parts=self._parts, due=due, now=moment))
             except OperationalError as trouble:
                 fault(log, "store_failed", trouble)
                 return

@@ -11,6 +11,7 @@ import typer
 
 from bot import config, log
 from bot.ports import ChannelRefused, StoreError
+from bot.roles import Role
 
 T = TypeVar("T")
 
@@ -33,11 +34,15 @@ class Form(StrEnum):
 
 
 @app.command()
-def serve() -> None:
+def serve(
+    role: Annotated[
+        Role, typer.Option("--role", help="One part of a service that is split up, on PostgreSQL.")
+    ] = Role.ALL,
+) -> None:
     """Run the service against Telegram; RUNGBOOK_TOKEN holds the bot's token."""
-    from bot import bootstrap
+    from bot import serving
 
-    _run(bootstrap.serve(_settings()))
+    _run(serving.serve(_settings(), role))
 
 
 @app.command()

@@ -18,7 +18,8 @@ _SECRET: Final = re.compile(r"[A-Za-z0-9_-]{1,256}")
 REMEDIES: Final[Mapping[str, str]] = {
     "token": "the bot's token, copied whole, as in 123456789:ABC…",
     "api_url": "an address that ends in /bot, as in http://127.0.0.1:8081/bot; leave it out for Telegram's own",
-    "store": "a URL, as in sqlite+aiosqlite:////var/lib/rungbook/rungbook.db",
+    "bots": "the file that names several bots, or leave it out",
+    "store": "a URL, as in sqlite+aiosqlite:////var/lib/rungbook/rungbook.db or postgresql+psycopg://me@host/gym",
     "intake": "polling or webhook",
     "public_url": "the https address at which Telegram reaches this service, as in https://gym.example/hook",
     "listen": "HOST:PORT, as in 127.0.0.1:8443",
@@ -54,6 +55,7 @@ class Settings(BaseSettings):
     )
 
     token: SecretStr | None = None
+    bots: Path | None = None
     api_url: str | None = None
     store: str = ""
     intake: Literal["polling", "webhook"] = "polling"

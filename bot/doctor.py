@@ -21,7 +21,8 @@ from bot.clock import now
 from bot.folding import FOLDING
 from bot.ports import StoreError
 from bot.store import people, progress
-from bot.store.engine import Store, file_of
+from bot.store.engine import Store
+from bot.store.urls import file_of
 
 _BUILT: Final = datetime(2026, 11, 1, tzinfo=UTC)
 """A clock before this version was written is wrong."""

@@ -10,10 +10,9 @@ from functools import partial
 from typing import Final
 
 import structlog
-from sqlalchemy import Connection
 from sqlalchemy.exc import OperationalError
 
-from bot import metrics
+from bot import abreast, metrics
 from bot.desk import route
 from bot.desk.rooms import Parts
 from bot.flood import Flood
@@ -69,7 +68,7 @@ class Intake:
     async def keep(self, batch: tuple[RawUpdate, ...]) -> None:
         """Persist a batch; what was there already changes nothing."""
         now = self._now()
-        new = await self._store.write(lambda conn: inbox.keep(conn, batch, now))
+        new = await self._store.write_beside(lambda conn: inbox.keep(conn, batch, now))
         metrics.UPDATES.labels("new").inc(new)
         metrics.UPDATES.labels("again").inc(len(batch) - new)
         log.info("kept", updates=len(batch), new=new)
@@ -134,8 +133,8 @@ class Intake:
 
     async def _work(self, arrived: Arrived) -> None:
         try:
-            work = route.work if self._hand_on is None else _work_if_waiting
-            await self._store.write(partial(work, parts=self._parts, arrived=arrived))
+            work = abreast.work if self._store.shared else route.work
+            await self._store.write_beside(partial(work, parts=self._parts, arrived=arrived))
         except OperationalError:
             raise
         except Exception as bug:  # noqa: BLE001  # the last resort: keep the message, go on with the next
@@ -151,9 +150,3 @@ class Intake:
         metrics.WORKED.labels("failed" if attempts < TRIES else "dead").inc()
         if attempts >= TRIES:
             await self._store.write(partial(route.give_up, parts=self._parts, arrived=arrived))
-
-
-def _work_if_waiting(conn: Connection, parts: Parts, arrived: Arrived) -> None:
-    """Where several processes work: one that was taken for dead may come back, when another has done its work."""
-    if inbox.is_waiting(conn, arrived.seq):
-        route.work(conn, parts, arrived)

@@ -7,7 +7,7 @@ given to another. Knows no message.
 
 import asyncio
 from collections.abc import Awaitable, Callable, Iterable, Mapping
-from typing import Any, Final
+from typing import Final
 
 import procrastinate
 import structlog
@@ -16,9 +16,9 @@ from procrastinate.jobs import DeleteJobCondition, Job, Status
 from psycopg import Error as DriverError
 
 from bot.log import fault
-from bot.store.engine import parsed
 from bot.store.inbox import Lane
 from bot.store.queue_steps import SCHEMA
+from bot.store.urls import BOT, parsed
 
 Work = Callable[[Lane], Awaitable[None]]
 
@@ -115,6 +115,5 @@ class Lanes:
 
 def libpq(url: str) -> str:
     """A store's URL as the driver itself reads it."""
-    found: Any = parsed(url)
-    words: str = found.set(drivername="postgresql").render_as_string(hide_password=False)
-    return words
+    found = parsed(url).set(drivername="postgresql").difference_update_query([BOT])
+    return found.render_as_string(hide_password=False)

@@ -14,7 +14,18 @@ from structlog.typing import Processor
 
 from bot import metrics
 
-_QUIET: Final = ("httpx", "httpcore", "telegram", "aiosqlite", "sqlalchemy", "alembic", "apscheduler", "asyncio")
+_QUIET: Final = (
+    "httpx",
+    "httpcore",
+    "telegram",
+    "aiosqlite",
+    "sqlalchemy",
+    "alembic",
+    "apscheduler",
+    "asyncio",
+    "procrastinate",
+    "psycopg",
+)
 """Libraries whose chatter can hold addresses with the token in them, or people's words."""
 
 _TOKEN: Final = re.compile(r"\d{3,12}(?::|%3[Aa])[A-Za-z0-9_-]{30,}")

@@ -154,7 +154,7 @@ class Outbox:
         now = self._now()
         view = await self._store.read(partial(self._look, now=now))
         if view.untidy:
-            await self._store.write(partial(self._tidy, now=now))
+            await self._store.write_beside(partial(self._tidy, now=now))
             view = await self._store.read(partial(self._look, now=now))
         if view.halted is not None and view.halted > now:
             return view.halted if view.heads else None
@@ -205,7 +205,7 @@ class Outbox:
         except Exception as bug:  # noqa: BLE001  # a sender's bug must not stop the other chats
             fault(log, "sender_failed", bug, seq=one.seq)
             became = Uncertain(type(bug).__name__)
-        await self._store.write(partial(_settle, one=one, became=became, now=self._now()))
+        await self._store.write_beside(partial(_settle, one=one, became=became, now=self._now()))
         metrics.SENDS.labels(one.kind, type(became).__name__.lower()).inc()
         if not isinstance(became, Sent):
             log.info("not_sent", seq=one.seq, kind=one.kind, became=type(became).__name__)

@@ -14,7 +14,7 @@ from filelock import FileLock, Timeout
 
 from bot.ports import StoreBusy, StoreError
 from bot.store import migrate
-from bot.store.engine import file_of
+from bot.store.urls import file_of
 
 _OWNER_ONLY: Final = 0o600
 

@@ -12,22 +12,21 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Final, Protocol, Self, TypeVar
 
 from filelock import FileLock, Timeout
-from sqlalchemy import URL, Connection, make_url
-from sqlalchemy.exc import ArgumentError, DBAPIError
+from sqlalchemy import Connection
+from sqlalchemy.exc import DBAPIError
 
 from bot.ports import StoreBusy, StoreError
 from bot.store import migrate
 from bot.store.grouped import Grouped
 from bot.store.readers import Readers
 from bot.store.sqlite_line import Line
+from bot.store.urls import file_of, is_served
 
 if TYPE_CHECKING:
     from bot.store.postgres import Pool
 
 T = TypeVar("T")
 
-DRIVER: Final = "sqlite+aiosqlite"
-SERVER: Final = "postgresql+psycopg"
 _OWNER_ONLY: Final = 0o600
 
 
@@ -35,7 +34,11 @@ class Writer(Protocol):
     """Runs what may write."""
 
     async def write(self, act: Callable[[Connection], T]) -> T:
-        """Run it in a transaction; gives its value once that is committed."""
+        """Run it in a transaction, as if nobody else wrote; gives its value once that is committed."""
+        ...
+
+    async def beside(self, act: Callable[[Connection], T]) -> T:
+        """The same, but others may write at the same time."""
         ...
 
     async def close(self) -> None:
@@ -55,39 +58,14 @@ class Reader(Protocol):
         ...
 
 
-def parsed(url: str) -> URL:
-    """A store's URL, of one of the two kinds. Raises StoreError with the remedy for any other."""
-    try:
-        found = make_url(url)
-    except ArgumentError:
-        raise StoreError(f"the store's URL is not one: write {DRIVER}:///FILE") from None
-    if found.drivername not in {DRIVER, SERVER}:
-        raise StoreError(
-            f"a store of kind {found.drivername!r} is not served: write {DRIVER}:///FILE "
-            f"or {SERVER}://USER:PASSWORD@HOST/DATABASE"
-        )
-    return found
-
-
-def is_served(url: str) -> bool:
-    """Whether the store is a database that several services share, not a file of one."""
-    return parsed(url).drivername == SERVER
-
-
-def file_of(url: str) -> Path:
-    """The file behind a store's URL. Raises StoreError with the remedy when the URL is of another kind."""
-    found = parsed(url)
-    if found.drivername != DRIVER:
-        raise StoreError(f"that store is a database, not a file: this command needs {DRIVER}:///FILE")
-    if not found.database or found.database == ":memory:":
-        raise StoreError(f"the store's URL names no file: write {DRIVER}:///FILE")
-    return Path(found.database)
-
-
 class Store:
     """A store that is open. ``write`` and ``read`` run one function in one transaction and give back its value."""
 
-    def __init__(self, writer: Writer, reader: Reader, lock: FileLock | None = None) -> None:
+    shared: bool
+    """Others may write in it at the same time."""
+
+    def __init__(self, writer: Writer, reader: Reader, lock: FileLock | None = None, *, shared: bool = False) -> None:
+        self.shared = shared
         self._writer = writer
         self._reader = reader
         self._lock = lock
@@ -103,19 +81,19 @@ class Store:
         if is_served(url):
             from bot.store import house  # the driver takes its time, and is of no use to a file
 
-            return await cls.of_house(house.pool_of(url), None, hold=hold, create=create, own=True)
+            return await cls.within(house.pool_of(url), url, hold=hold, create=create, own=True)
         file = file_of(url)
         if not create and not file.exists():
             raise StoreError(f"there is no store at {file}: name an existing one, or fill one with `rungbook demo`")
         return await cls._of_file(file, hold=hold)
 
     @classmethod
-    async def of_house(cls, pool: "Pool", schema: str | None, *, hold: bool, create: bool, own: bool) -> Self:
-        """Open one bot's tables in a database; ``own``: the connections are this store's alone."""
+    async def within(cls, pool: "Pool", url: str, *, hold: bool = True, create: bool = True, own: bool = False) -> Self:
+        """Open the tables that a database's URL means, on its connections; ``own``: they are this store's alone."""
         from bot.store import house
 
-        rooms = await house.enter(pool, schema, hold=hold, create=create, own=own)
-        return cls(rooms, rooms)
+        rooms = await house.enter(pool, house.schema_of(url), hold=hold, create=create, own=own)
+        return cls(rooms, rooms, shared=True)
 
     @classmethod
     async def _of_file(cls, file: Path, *, hold: bool) -> Self:
@@ -147,6 +125,10 @@ class Store:
         A transaction once asked for is carried through, also when its caller is told to stop.
         """
         return await self._writer.write(act)
+
+    async def write_beside(self, act: Callable[[Connection], T]) -> T:
+        """The same for what may go on beside other writers, or takes its turn itself (see ``turns``)."""
+        return await self._writer.beside(act)
 
     async def read(self, look: Callable[[Connection], T]) -> T:
         """Run ``look`` on one consistent view; it never waits for a writer."""

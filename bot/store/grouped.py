@@ -53,6 +53,10 @@ class Grouped:
             self._working = asyncio.create_task(self._work())
         return await asyncio.shield(told)
 
+    async def beside(self, act: Callable[[Connection], T]) -> T:
+        """The same: there is one writer at a time."""
+        return await self.write(act)
+
     async def close(self) -> None:
         """Let the last writes end, then let go of the file."""
         if self._working is not None:

@@ -1,7 +1,7 @@
 """Runs transactions on PostgreSQL: each carried over whole to a thread with a connection of its own. Knows no table.
 
-Every transaction that may write is SERIALIZABLE: what several services do at once is as if they had done it one after
-the other, as on SQLite. PostgreSQL refuses one of those that got in each other's way; that one is run again.
+A transaction that may write is alone in its bot's tables, as on SQLite, unless it was asked for beside others and takes
+its turn itself (see ``turns``). One that PostgreSQL ends because of others is run again.
 """
 
 import asyncio
@@ -16,23 +16,20 @@ from psycopg.types.string import StrDumper
 from sqlalchemy import URL, Connection, Engine, create_engine, event
 from sqlalchemy.exc import DBAPIError, OperationalError
 
-from bot.store import scrub
+from bot.store import scrub, turns
 
 T = TypeVar("T")
-
-DRIVER: Final = "postgresql+psycopg"
 
 AT_ONCE: Final = 6
 """Most transactions of one process at the same time; each takes a connection."""
 
-TURNS: Final = 40
+TRIES: Final = 5
 """Times that a transaction is run when others get in its way, before that is a failure."""
 
 _RUN_AGAIN: Final = frozenset({"40001", "40P01"})
-"""PostgreSQL's codes for: could not be put in an order with others (serialization failure), deadlock."""
+"""PostgreSQL's codes for: others got in the way (serialization failure), each waits for the other (deadlock)."""
 
-_SETTINGS: Final = "-c lock_timeout=30s -c idle_in_transaction_session_timeout=60s -c enable_seqscan=off"
-"""A scan of a whole small table would make everyone who writes to it get in the way."""
+_SETTINGS: Final = "-c lock_timeout=30s -c idle_in_transaction_session_timeout=60s"
 
 _KEEPALIVE: Final = {"keepalives_idle": 10, "keepalives_interval": 5, "keepalives_count": 3, "connect_timeout": 10}
 
@@ -52,12 +49,10 @@ class Pool:
         asked = {"options": _SETTINGS, "application_name": "rungbook", **_KEEPALIVE}
         self._engine = create_engine(url, pool_size=at_once, max_overflow=0, pool_timeout=60, connect_args=asked)
         event.listen(self._engine, "connect", _connected)
-        self.writing = self._engine.execution_options(isolation_level="SERIALIZABLE")
+        self.writing = self._engine.execution_options(isolation_level="READ COMMITTED")
         self.looking = self._engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
-        self.migrating = self._engine.execution_options(isolation_level="READ COMMITTED")
         self._threads = ThreadPoolExecutor(at_once, thread_name_prefix="store")
         self._running: set[asyncio.Future[Any]] = set()
-        self.reruns = 0
 
     async def run(self, act: Callable[[], T]) -> T:
         """Call ``act`` on a thread; once begun it is carried through, also when its caller is told to stop."""
@@ -86,16 +81,16 @@ class House:
         self._schema = schema
 
     async def write(self, act: Callable[[Connection], T]) -> T:
-        """Run ``act`` in a transaction; gives its value once that is committed."""
+        """Run ``act`` in a transaction, alone; gives its value once that is committed."""
+        return await self._pool.run(lambda: self._written(_alone(act)))
+
+    async def beside(self, act: Callable[[Connection], T]) -> T:
+        """The same beside others: ``act`` takes its turn itself, where it needs one."""
         return await self._pool.run(lambda: self._written(act))
 
     async def read(self, look: Callable[[Connection], T]) -> T:
         """Give what ``look`` finds on a view that nobody changes meanwhile."""
         return await self._pool.run(lambda: self._seen(look))
-
-    async def alone(self, act: Callable[[Connection], T]) -> T:
-        """Run ``act``, which waits for its turn itself, in a transaction that sees what was committed meanwhile."""
-        return await self._pool.run(lambda: self._migrated(act))
 
     async def close(self) -> None:
         """Let go of what is this store's alone."""
@@ -103,13 +98,12 @@ class House:
             await self._pool.close()
 
     def _written(self, act: Callable[[Connection], T]) -> T:
-        for _ in range(TURNS - 1):
+        for _ in range(TRIES - 1):
             try:
                 return self._once(act)
             except OperationalError as trouble:
                 if not _may_run_again(trouble):
                     raise
-                self._pool.reruns += 1
         return self._once(act)
 
     def _once(self, act: Callable[[Connection], T]) -> T:
@@ -117,10 +111,6 @@ class House:
             found = act(conn)
             scrub.taken(conn)
             return found
-
-    def _migrated(self, act: Callable[[Connection], T]) -> T:
-        with self._connected(self._pool.migrating) as conn, conn.begin():
-            return act(conn)
 
     def _seen(self, look: Callable[[Connection], T]) -> T:
         with _told_alike(), self._connected(self._pool.looking) as conn, conn.begin() as view:
@@ -136,14 +126,22 @@ class House:
 
     def _enter(self, conn: Connection) -> None:
         """Hold the connection to this bot's schema, before any transaction begins on it."""
-        if conn.info.get(_IN) == self._schema:
+        if conn.info.get(turns.HOUSE) == self._schema:
             return
         raw: Any = conn.connection.dbapi_connection
         path = "" if self._schema is None else f'"{named(self._schema)}"'
         raw.autocommit = True
         raw.execute(f"SET search_path = {path}" if path else "RESET search_path")
         raw.autocommit = False
-        conn.info[_IN] = self._schema
+        conn.info[turns.HOUSE] = self._schema
+
+
+def _alone(act: Callable[[Connection], T]) -> Callable[[Connection], T]:
+    def in_turn(conn: Connection) -> T:
+        turns.alone(conn)
+        return act(conn)
+
+    return in_turn
 
 
 def _may_run_again(trouble: OperationalError) -> bool:
@@ -164,7 +162,6 @@ def _told_alike() -> Iterator[None]:
         raise
 
 
-_IN: Final = "rungbook_schema"
 _NAME: Final = re.compile(r"[a-z][a-z0-9_]{0,47}")
 
 

@@ -1,5 +1,7 @@
 """How much waits, is stuck or was given up, as numbers alone. Reads through indexes; knows nobody."""
 
+from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Final
@@ -44,6 +46,23 @@ def figures(conn: Connection, now: datetime) -> Figures:
         halted=max(0.0, -_age(conn.execute(select(func.max(halt.c.until))).scalar(), now)),
         closed_chats=conn.execute(closed).scalar_one(),
         overdue=conn.execute(due).scalar_one(),
+    )
+
+
+def together(each: Sequence[Figures]) -> Figures:
+    """The figures of several stores as one: counts added up, of ages the greatest."""
+    came, goes = Counter[str](), Counter[tuple[str, str]]()
+    for one in each:
+        came.update(one.came_in)
+        goes.update(one.goes_out)
+    return Figures(
+        came_in=dict(came),
+        goes_out=dict(goes),
+        oldest_in=max(one.oldest_in for one in each),
+        oldest_out=max(one.oldest_out for one in each),
+        halted=max(one.halted for one in each),
+        closed_chats=sum(one.closed_chats for one in each),
+        overdue=sum(one.overdue for one in each),
     )
 
 

@@ -20,8 +20,9 @@ from sqlalchemy import Connection, Dialect, create_engine, insert, text
 from bot.ports import StoreBusy, StoreError
 from bot.store import migrate
 from bot.store.columns import Day, Instant
-from bot.store.engine import Store, file_of
+from bot.store.engine import Store
 from bot.store.tables import metadata, setting, stranger
+from bot.store.urls import file_of
 
 SCHEMA = "SELECT type, name, tbl_name, sql FROM sqlite_master WHERE tbl_name NOT LIKE 'alembic%' ORDER BY type, name"
 

@@ -12,7 +12,7 @@ from typing import Any
 import httpx
 import pytest
 
-from bot import bootstrap, clock
+from bot import clock, serving
 from bot.channels.page import login, shape
 from bot.channels.page.address import PageCall
 from bot.channels.page.channel import Page
@@ -26,6 +26,8 @@ from bot.page_side import PageSide, Wanted
 from bot.picture_facts import facts_in
 from bot.pictures import week_picture
 from bot.ports import Malformed, Media, Press, RawUpdate, Words
+from bot.running import until_told_to_stop
+from bot.staff import Business
 from bot.store import outbox, people
 from bot.store.outbox import Letter
 from bot.store.tables import inbox, setting
@@ -76,7 +78,7 @@ class Served:
 
 
 @asynccontextmanager
-async def serving(folder: Path, **how: Any) -> AsyncIterator[Served]:
+async def served(folder: Path, **how: Any) -> AsyncIterator[Served]:
     async with shell(folder) as room:
         await with_people(room)
 
@@ -102,13 +104,13 @@ async def serving(folder: Path, **how: Any) -> AsyncIterator[Served]:
 
 @pytest.fixture
 async def page(tmp_path: Path) -> AsyncIterator[Served]:
-    async with serving(tmp_path, clock=True) as one:
+    async with served(tmp_path, clock=True) as one:
         yield one
 
 
 @pytest.fixture
 async def closed(tmp_path: Path) -> AsyncIterator[Served]:
-    async with serving(tmp_path, login=True) as one:
+    async with served(tmp_path, login=True) as one:
         yield one
 
 
@@ -412,7 +414,8 @@ async def test_beside_another_channel_the_page_is_served_behind_its_login(tmp_pa
         told: asyncio.Future[str] = asyncio.get_running_loop().create_future()
         call = PageCall(port=free_port(), login=True, ready=told.set_result)
         desk = replace(room.parts, openers={**room.parts.openers, shape.NAME: open_update})
-        running = asyncio.create_task(bootstrap.run(room.store, Quiet(), desk, Pace(), call))
+        _, loops = await serving.alone(Business("", room.store, Quiet(), desk, Pace()), call)
+        running = asyncio.create_task(until_told_to_stop(*loops))
         address = await told
         word = await room.store.write(lambda conn: login.make_link(conn, 2, clock.now()))
         async with httpx.AsyncClient(base_url=address) as web:
