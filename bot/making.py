@@ -9,24 +9,27 @@ import io
 import json
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
-from datetime import UTC, date
+from datetime import UTC, date, datetime
 from functools import partial
 from typing import Any, Final
 
 import structlog
-from pydantic import TypeAdapter
 from sqlalchemy import Connection
 from sqlalchemy.exc import OperationalError
 
 from bot import exporting
+from bot.desk import coach_ahead, coach_looks
+from bot.desk.office import Office, at_desk
+from bot.desk.rooms import Parts
 from bot.folding import FOLDING
 from bot.log import fault
+from bot.pictures import Pictures, ahead_picture, course_picture, overview_picture, standings_picture, week_picture
 from bot.ports import Now
+from bot.recipes import COURSE, WEEK
 from bot.store import about, contest, dossier, outbox, people, progress, reports
 from bot.store.engine import Store
 from bot.store.outbox import Letter, Recipe, Undrawn
-from core import coursing
-from core.model.course import Course, WeekView
+from core import checkin, coursing
 from core.say import progress as say_progress
 from core.say.render import Voice
 from core.say.reply import voice_of
@@ -36,8 +39,11 @@ TRIES: Final = 3
 
 log = structlog.get_logger(__name__)
 
-COURSE: Final = TypeAdapter(Course)
-WEEK: Final = TypeAdapter(WeekView)
+ARTIST: Final = Pictures()
+"""The workers of this process, whatever channel it serves."""
+
+_PARTS: Final = Parts(checkin.answer, checkin.remind, FOLDING, {}, str, FOLDING.version)
+"""What a desk needs where no message lies before it."""
 
 
 async def make(store: Store, one: Undrawn, now: Now, *, pictures: bool) -> None:
@@ -90,14 +96,10 @@ def _past(conn: Connection, who: int, exercise: str, today: date) -> Any:
 
 
 async def _course_picture(store: Store, one: Undrawn, _now: Now, pictures: bool) -> None:
-    from bot.pictures import course_picture
-
     await _drawn(store, one, course_picture, COURSE.validate_json(one.recipe.body), pictures=pictures)
 
 
 async def _week_picture(store: Store, one: Undrawn, _now: Now, pictures: bool) -> None:
-    from bot.pictures import week_picture
-
     await _drawn(store, one, week_picture, WEEK.validate_json(one.recipe.body), pictures=pictures)
 
 
@@ -106,26 +108,54 @@ async def _standings(store: Store, one: Undrawn, _now: Now, pictures: bool) -> N
     if not pictures:
         await _done(store, one, one.text, None)
         return
-    from bot.pictures import standings_picture
-
     found, made = await store.read(partial(contest.final, key=_body(one)["challenge"]))
     title = Voice("", UTC).say("group.final.picture", title=found.noun.title)
     await _drawn(store, one, partial(standings_picture, title), made, pictures=True)
 
 
 async def _drawn(store: Store, one: Undrawn, draw: Callable[..., bytes], value: object, *, pictures: bool) -> None:
-    """Draw in a process of its own that ends with it; a channel without pictures is told nothing twice."""
+    """Draw in another process; a channel without pictures is told nothing twice."""
     if not pictures:
         await _done(store, one, "", None)
         return
-    from bot.pictures import Pictures
+    await _done(store, one, one.text, await ARTIST.draw(draw, value))
 
-    artist = Pictures()
-    try:
-        content = await artist.draw(draw, value)
-    finally:
-        await asyncio.to_thread(artist.close)
-    await _done(store, one, one.text, content)
+
+async def _week_of(store: Store, one: Undrawn, now: Now, _pictures: bool) -> None:
+    """One client's week, in a transaction of its own, so that nobody's answer waits for all of them."""
+    body = _body(one)
+
+    def tell(conn: Connection) -> None:
+        office = _desk_of(conn, body["coach"], now())
+        who = people.get(conn, body["who"])
+        mine = who.coach == body["coach"]
+        text = coach_looks.week_text(office, who, body["name"]) if mine else None
+        outbox.drawn(conn, one.seq, text or "", None)
+
+    await store.write(tell)
+
+
+async def _overview(store: Store, one: Undrawn, now: Now, pictures: bool) -> None:
+    """The picture of everyone; where none is shown, its words alone."""
+    if not pictures:
+        await _done(store, one, one.text, None)
+        return
+    coach = _body(one)["coach"]
+    found = await store.read(lambda conn: coach_looks.glances(_desk_of(conn, coach, now())))
+    await _drawn(store, one, overview_picture, found, pictures=True)
+
+
+def _desk_of(conn: Connection, coach: int, now: datetime) -> Office:
+    return at_desk(conn, _PARTS, people.get(conn, coach), now)
+
+
+async def _what_if(store: Store, one: Undrawn, _now: Now, pictures: bool) -> None:
+    """Both courses side by side in processes of their own, then their words and their picture."""
+    asked = coach_ahead.QUESTION.validate_json(one.recipe.body)
+    courses = await asyncio.gather(*(ARTIST.draw(coach_ahead.course, asked, ways) for ways in asked.orders))
+    coach = await store.read(lambda conn: people.profile(conn, asked.coach))
+    text, ahead = coach_ahead.answer(asked, coach, courses)
+    await _done(store, one, text, await ARTIST.draw(ahead_picture, ahead) if pictures else None)
 
 
 async def _done(store: Store, one: Undrawn, text: str, content: bytes | None) -> None:
@@ -144,5 +174,8 @@ _MAKERS: Final[Mapping[str, Callable[[Store, Undrawn, Now, bool], Awaitable[None
     "course_picture": _course_picture,
     "week_picture": _week_picture,
     "standings": _standings,
+    coach_looks.WEEK_OF: _week_of,
+    coach_looks.OVERVIEW: _overview,
+    coach_ahead.KIND: _what_if,
 }
 """How each kind of recipe is made."""

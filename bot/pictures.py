@@ -1,6 +1,6 @@
 """Charts as PNG bytes, drawn with matplotlib's Figure and Agg (never pyplot, which keeps figures alive).
 
-Drawn in a worker process so that a picture never delays a reply. It knows core's values and nothing of stores or
+Drawn in worker processes so that a picture never delays a reply. It knows core's values and nothing of stores or
 channels. One card with its own paper reads the same in light and dark chats; hues are told apart without colour
 vision as well, every mark carries its word, and each picture carries its facts as a table.
 """
@@ -10,8 +10,9 @@ import io
 import json
 from collections.abc import Callable
 from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
 from multiprocessing import get_context
-from typing import TYPE_CHECKING, Any, Final, ParamSpec
+from typing import TYPE_CHECKING, Any, Final, ParamSpec, TypeVar
 
 from bot.picture_facts import FACTS, Rows, ahead_facts, course_facts, overview_facts, standings_facts, week_facts
 from core.model.challenge import Table
@@ -23,6 +24,11 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
 P = ParamSpec("P")
+T = TypeVar("T")
+
+WORKERS: Final = 2
+"""Both orders of a question "what if" run side by side."""
+_LOADED: Final = ("matplotlib.figure", "matplotlib.backends.backend_agg", "core.foresight", "bot.pictures")
 
 _PAPER: Final = "#f6f3ec"
 _INK: Final = "#22303a"
@@ -49,22 +55,33 @@ _NAME_FITS: Final = 14
 
 
 class Pictures:
-    """Draws in one worker process, started at the first picture and renewed now and then."""
+    """Draws, and runs what takes long, in worker processes: started when first needed, renewed now and then.
+
+    They are forked from a process of their own in which everything is loaded already, so that only the first picture
+    after the start waits for that.
+    """
 
     def __init__(self) -> None:
         """Nothing is started yet."""
         self._pool: ProcessPoolExecutor | None = None
 
-    async def draw(self, picture: Callable[P, bytes], *args: P.args, **kwargs: P.kwargs) -> bytes:
-        """Run one of the functions below in the worker."""
+    async def draw(self, work: Callable[P, T], *args: P.args, **kwargs: P.kwargs) -> T:
+        """Run one of the functions below, or another that needs nothing but its arguments, in a worker."""
         if self._pool is None:
-            self._pool = ProcessPoolExecutor(1, mp_context=get_context("spawn"), max_tasks_per_child=200)
-        return await asyncio.wrap_future(self._pool.submit(picture, *args, **kwargs))
+            context = get_context("forkserver")
+            context.set_forkserver_preload(list(_LOADED))
+            self._pool = ProcessPoolExecutor(WORKERS, mp_context=context, max_tasks_per_child=200)
+        try:
+            return await asyncio.wrap_future(self._pool.submit(work, *args, **kwargs))
+        except BrokenProcessPool:
+            self._pool = None  # the next picture starts anew
+            raise
 
     def close(self) -> None:
-        """Let the worker go."""
+        """Let the workers go."""
         if self._pool is not None:
             self._pool.shutdown(cancel_futures=True)
+            self._pool = None
 
 
 def course_picture(course: Course) -> bytes:

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.desk import reviewing
 from bot.desk.oneself import Oneself
-from bot.making import WEEK
+from bot.recipes import WEEK
 from bot.store.outbox import Recipe
 from core.evidence.desk import desk_value
 from core.evidence.exercises import EXERCISES

@@ -6,7 +6,7 @@ Anything that is no order is left to the others: a coach may train too.
 from collections.abc import Callable, Mapping
 from typing import Any, Final
 
-from bot.desk import coach_looks, coach_people, coach_plans, coach_targets, coach_words
+from bot.desk import coach_ahead, coach_looks, coach_people, coach_plans, coach_targets, coach_words
 from bot.desk.office import Office
 from bot.desk.rooms import Case
 from bot.store import coach_clock, coaching
@@ -190,7 +190,7 @@ _WORK: Final[Mapping[type, Callable[[Office, Any], None]]] = {
     orders.NextTime: _with_client(coach_targets.next_time),
     orders.NoHeavier: _with_client(coach_targets.no_heavier),
     orders.WayOrder: _with_client(coach_targets.ways),
-    orders.WhatIf: _with_client(coach_looks.what_if),
+    orders.WhatIf: _with_client(coach_ahead.what_if),
     orders.Hour: coach_people.hour,
 }
 """Where each order goes."""

@@ -7,13 +7,11 @@ from typing import Final
 from sqlalchemy import Connection
 
 from bot.desk import coach_looks, coach_plans, coach_targets
-from bot.desk.office import Office
-from bot.desk.rooms import Case, Parts
-from bot.ports import RawUpdate
+from bot.desk.office import Office, at_desk
+from bot.desk.rooms import Parts
 from bot.store import agenda, books, coach_clock, coaching, outbox, people
-from bot.store.inbox import Arrived
 from bot.store.outbox import Letter
-from bot.store.people import Chat, Person
+from bot.store.people import Person
 from core.adviser import Advisers
 from core.model.book import Book
 from core.model.outcome import AgendaChange, Button
@@ -29,14 +27,8 @@ def work(conn: Connection, parts: Parts, due: agenda.Due, now: datetime) -> None
     _WORK[due.kind](conn, parts, due, now, who)
 
 
-def _office(conn: Connection, parts: Parts, coach: Person, now: datetime) -> Office:
-    """The coach's desk without a message before it."""
-    arrived = Arrived(0, RawUpdate("clock", 0, 0, "{}"), now, 0)
-    return Office(Case(conn, parts, arrived, 0, private=True), coach, Chat(0, "clock", 0, coach.id, None, active=True))
-
-
 def _digest(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
-    office = _office(conn, parts, who, now)
+    office = at_desk(conn, parts, who, now)
     if who.coaches and office.clients:
         text, buttons = coach_looks.morning(office, daily=True)
         office.tell(who.id, text, buttons)
@@ -45,7 +37,7 @@ def _digest(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who:
 
 def _weeks(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
     """Every client's week is a row of its own, so that no answer to anybody waits for all of them."""
-    office = _office(conn, parts, who, now)
+    office = at_desk(conn, parts, who, now)
     for client in office.clients.values():
         agenda.change(conn, client.id, AgendaChange(coach_clock.WEEK_OF, due.on, now))
     if office.clients:
@@ -56,7 +48,7 @@ def _weeks(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: 
 def _week_of(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
     agenda.done(conn, due.id, now)
     if who.coach is not None:
-        office = _office(conn, parts, people.get(conn, who.coach), now)
+        office = at_desk(conn, parts, people.get(conn, who.coach), now)
         name = next((name for name, one in office.clients.items() if one.id == who.id), who.name)
         text = coach_looks.week_text(office, who, name, marked=True)
         if text is not None:
@@ -65,11 +57,10 @@ def _week_of(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who
 
 def _overview(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
     agenda.done(conn, due.id, now)
-    office = _office(conn, parts, who, now)
+    office = at_desk(conn, parts, who, now)
     if office.clients:
-        picture = ("overview.png", coach_looks.overview_bytes(office))
-        letter = Letter(office.say("desk.overview"), kind="summary", person=who.id, attachment=picture)
-        outbox.queue(conn, letter, now)
+        recipe = coach_looks.overview_recipe(office)
+        outbox.queue(conn, Letter(office.say("desk.overview"), kind="summary", person=who.id, recipe=recipe), now)
 
 
 def _again(conn: Connection, due: agenda.Due, now: datetime, who: Person) -> None:
@@ -84,7 +75,7 @@ def _propose(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who
     if who.coach is None:
         return
     coach = people.get(conn, who.coach)
-    office = _office(conn, parts, coach, now)
+    office = at_desk(conn, parts, coach, now)
     found = coaching.reins(conn, who.id, due.on)
     asked = [one for one in found if one.kind == "ask"]
     book = books.load(conn, who.id, now, parts.folding)
@@ -114,7 +105,7 @@ def _ask(office: Office, who: Person, book: Book, exercise: str, due: agenda.Due
 def _fall_back(conn: Connection, parts: Parts, due: agenda.Due, now: datetime, who: Person) -> None:
     agenda.done(conn, due.id, now)
     if who.coach is not None:
-        office = _office(conn, parts, people.get(conn, who.coach), now)
+        office = at_desk(conn, parts, people.get(conn, who.coach), now)
         for one in coaching.questions_about(conn, (who.id,), "target"):
             if one.body["on"] <= due.on.isoformat() and coaching.close(conn, one.id, "passed"):
                 name = office.voice.exercise(str(one.body["exercise"]))
@@ -128,7 +119,7 @@ def _plan_begins(conn: Connection, parts: Parts, due: agenda.Due, now: datetime,
     agenda.done(conn, due.id, now)
     found = coaching.put_off_plan(conn, who.id)
     if found is not None and found.asks == who.coach:
-        coach_plans.begin(_office(conn, parts, people.get(conn, found.asks), now), who, found)
+        coach_plans.begin(at_desk(conn, parts, people.get(conn, found.asks), now), who, found)
 
 
 _WORK: Final = {

@@ -1,37 +1,29 @@
-"""What a coach looks at: who needs a word, weeks, the overview, the spreadsheet, what if."""
+"""What a coach looks at: who needs a word, weeks, the overview, the spreadsheet."""
 
 import csv
 import io
+import json
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 from typing import Final
 
-from bot.desk import coach_targets, reviewing
+from bot.desk import reviewing
 from bot.desk.office import Office
-from bot.pictures import ahead_picture, overview_picture
 from bot.store import records
+from bot.store.outbox import Recipe
 from bot.store.people import Person
-from core.advising import load
-from core.foresight import Course, run_forward, span_of
-from core.model.book import Book
-from core.model.course import Ahead, Glance
+from core.model.course import Glance
 from core.model.outcome import Button
-from core.model.plan import Planned
-from core.model.quantities import Way
 from core.model.week import Concern, Record
-from core.order.hand import ordered
-from core.order.orders import WhatIf
 from core.review.attention import NEEDS, concerns
 from core.review.week import week_of
-from core.say import desk, figures
-from core.say.render import Voice
+from core.say import desk
 
 WEEKS: Final = 5
-DRAWN: Final = 150
-"""Sessions simulated for one order of ways; with them an answer takes about a second."""
-FEWEST: Final = 5
-MOST: Final = 24
+WEEK_OF: Final = "week_of"
+OVERVIEW: Final = "overview"
+"""Kinds of recipes: what is made outside of the transaction in which it was asked."""
 _DONE_BY: Final = timedelta(hours=3)
 """So long after its time a session without a set counts as missed."""
 _LABEL: Final = 24
@@ -115,16 +107,13 @@ def week_text(
 
 
 def weeks(office: Office) -> None:
-    """Every client's week, a message each."""
+    """Every client's week, a message each, each made in a transaction of its own; the picture comes last."""
     if not office.clients:
         office.reply(office.say("desk.weeks.none"))
         return
-    seen = records.records(office.conn, [one.id for one in office.clients.values()], office.case.now)
     for name, who in office.clients.items():
-        text = week_text(office, who, name, seen=seen.get(who.id))
-        if text is not None:
-            office.reply(text)
-    office.reply(office.say("desk.weeks.done"))
+        office.promise("", Recipe("", WEEK_OF, json.dumps({"coach": office.coach.id, "who": who.id, "name": name})))
+    office.promise(office.say("desk.weeks.done"), overview_recipe(office))
 
 
 def overview(office: Office) -> None:
@@ -132,19 +121,23 @@ def overview(office: Office) -> None:
     if not office.clients:
         office.reply(office.say("desk.weeks.none"))
         return
-    office.reply(office.say("desk.overview"), attachment=("overview.png", overview_bytes(office)))
+    office.promise(office.say("desk.overview"), overview_recipe(office))
 
 
-def overview_bytes(office: Office, seen: Seen | None = None) -> bytes:
-    """The picture of everyone."""
+def overview_recipe(office: Office) -> Recipe:
+    """How the picture of everyone is made."""
+    return Recipe("overview.png", OVERVIEW, json.dumps({"coach": office.coach.id}))
+
+
+def glances(office: Office, seen: Seen | None = None) -> tuple[Glance, ...]:
+    """Everyone at a glance, for the picture."""
     keys = {one.id: name for name, one in office.clients.items()}
     seen = seen or records.records(office.conn, keys, office.case.now)
     word = {one.name for one in needs(office, seen=seen) if one.row in NEEDS}
-    glances = tuple(
+    return tuple(
         Glance(keys[key], reviewing.weekly_glance(record, office.today, WEEKS), keys[key] in word)
         for key, record in sorted(seen.items(), key=lambda pair: keys[pair[0]].casefold())
     )
-    return overview_picture(glances)
 
 
 def sheet(office: Office, name: str | None = None) -> None:
@@ -188,75 +181,3 @@ def _csv(rows: Iterable[tuple[object, ...]]) -> bytes:
 def _safe(cell: object) -> object:
     """A name that a spreadsheet would take for a formula is kept from it."""
     return f"'{cell}" if isinstance(cell, str) and cell[:1] in "=+-@" else cell
-
-
-# What if
-
-
-def what_if(office: Office, who: Person, order: WhatIf) -> None:
-    """Both orders of ways run forward from the client's own state: three lines and a picture."""
-    book = reviewing.caught_up(office.book(who), office.case.now)
-    if book.hold is not None:
-        office.reply(office.say("what_if.held", name=order.who))
-        return
-    item = _item(book, order.exercise)
-    if item is None or item.exercise not in book.progress:
-        exercise = item.exercise if item is not None else order.exercise
-        key = "what_if.unknown" if exercise else "what_if.none"
-        name = office.voice.exercise(exercise) if exercise else ""
-        office.reply(office.say(key, name=order.who, exercise=name))
-        return
-    days = _days(book, item.exercise, office.case.now, order.weeks)
-    draws = max(FEWEST, min(MOST, DRAWN // max(len(days), 1)))
-    progress = load(book.progress[item.exercise])
-    courses = [
-        run_forward(progress, book.lifter, item.aim, some, days, draws) for some in _orders(item.aim.ways, order.ways)
-    ]
-    voice = office.voice_in(book.lifter.unit)
-    slots = {"name": order.who, "exercise": voice.exercise(item.exercise), "weeks": order.weeks, "n": draws}
-    lines = [office.say("what_if.head", **slots), *(_line(office, voice, item.exercise, one) for one in courses)]
-    rows = tuple(
-        (coach_targets.ways_said(office, one.ways), tuple(span_of(at) for at in zip(*one.asked, strict=True)))
-        for one in courses
-    )
-    title = f"{order.who}: {voice.exercise(item.exercise)}"
-    picture = ahead_picture(Ahead(title, book.lifter.unit, courses[0].in_reps, days, rows))
-    office.reply("\n".join(lines), attachment=("what-if.png", picture))
-
-
-def _orders(now: tuple[Way, ...], first: tuple[Way, ...]) -> tuple[tuple[Way, ...], tuple[Way, ...]]:
-    """The order asked about, and the one to compare with: the present one, or the other way round."""
-    asked = ordered(now, first)
-    return asked, now if now and now != asked else ordered(now, tuple(reversed(first)))
-
-
-def _item(book: Book, exercise: str | None) -> Planned | None:
-    """The exercise asked about; without one, the planned one with the most history."""
-    items = [item for day in book.plan.days for item in day.exercises]
-    if exercise is not None:
-        return next((item for item in items if item.exercise == exercise), None)
-    known = [item for item in items if item.exercise in book.progress]
-    return known[0] if known else None
-
-
-def _days(book: Book, exercise: str, now: datetime, weeks: int) -> tuple[date, ...]:
-    today = now.astimezone(book.profile.zone).date()
-    on = {day.weekday for day in book.plan.days if any(item.exercise == exercise for item in day.exercises)}
-    span = (today + timedelta(days=ahead) for ahead in range(1, 7 * weeks + 1))
-    return tuple(day for day in span if day.weekday() in on)
-
-
-def _line(office: Office, voice: Voice, exercise: str, course: Course) -> str:
-    middle, low, high = span_of([row[-1] for row in course.asked])
-    end = min(
-        course.last, key=lambda one: abs(_figure(one.load.kg if one.load else None, one.reps[0], course) - middle)
-    )
-    what = figures.asked(voice, exercise, end)
-    steps = sorted(course.steps)[len(course.steps) // 2]
-    ends = [voice.number(one, 0) if course.in_reps else voice.mass(one) for one in (low, high)]
-    slots = {"ways": coach_targets.ways_said(office, course.ways), "end": what, "low": ends[0], "high": ends[1]}
-    return office.say("what_if.line", **slots, steps=steps)
-
-
-def _figure(kg: float | None, reps: int, course: Course) -> float:
-    return float(reps) if course.in_reps or kg is None else kg

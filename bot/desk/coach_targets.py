@@ -21,6 +21,7 @@ from core.model.target import Target, TargetSet
 from core.order.hand import Rein
 from core.order.orders import NextTime, NoHeavier, Under, WayOrder
 from core.say import desk, figures
+from core.say.render import Voice
 
 _PERCENT: Final = 100
 
@@ -66,7 +67,7 @@ def ways(office: Office, who: Person, order: WayOrder) -> None:
     rein = Rein("ways", order.exercise, ways=order.ways)
     coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
     some = order.ways
-    said = ways_said(office, some) if len(some) > 1 else office.say("desk.way.first", first=some[0])
+    said = ways_said(office.voice, some) if len(some) > 1 else office.say("desk.way.first", first=some[0])
     if order.exercise is None:
         office.reply(office.say("desk.ways", name=order.who, ways=said))
     else:
@@ -74,13 +75,13 @@ def ways(office: Office, who: Person, order: WayOrder) -> None:
         office.reply(office.say("desk.ways.one", name=order.who, ways=said, exercise=name))
 
 
-def ways_said(office: Office, some: tuple[str, ...]) -> str:
+def ways_said(voice: Voice, some: tuple[str, ...]) -> str:
     """An order of ways in words."""
     words = list(some)
     said = words[0]
     for word in words[1:]:
-        said = office.say("what_if.order", first=said, then=word)
-    return said if len(words) > 1 else office.say("what_if.only", first=said)
+        said = voice.say("what_if.order", first=said, then=word)
+    return said if len(words) > 1 else voice.say("what_if.only", first=said)
 
 
 # A target by hand

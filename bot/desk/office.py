@@ -2,15 +2,17 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime
 from functools import cached_property
 from typing import Final
 
 from sqlalchemy import Connection
 
-from bot.desk.rooms import Case
+from bot.desk.rooms import Case, Parts
+from bot.ports import RawUpdate
 from bot.store import books, outbox, people, plans
-from bot.store.outbox import Kind, Letter
+from bot.store.inbox import Arrived
+from bot.store.outbox import Kind, Letter, Recipe
 from bot.store.people import Chat, Person
 from core.model.book import Book, Profile
 from core.model.outcome import Button
@@ -92,6 +94,12 @@ class Office:
         )
         outbox.queue(self.conn, letter, self.case.now)
 
+    def promise(self, text: str, recipe: Recipe) -> None:
+        """Answer the coach with what is made outside of this transaction, because it takes long."""
+        to = (self.chat.id, self.case.thread, self.case.arrived.seq)
+        letter = Letter(text, recipe=recipe, chat=to[0], thread=to[1], reply_to=to[2])
+        outbox.queue(self.conn, letter, self.case.now)
+
     def tell(self, who: int, text: str, buttons: Sequence[Button] = (), kind: Kind = "summary") -> None:
         """Say something to somebody else, wherever they are reached."""
         outbox.queue(self.conn, Letter(text, kind=kind, person=who, buttons=tuple(buttons)), self.case.now)
@@ -103,3 +111,9 @@ class Office:
     def order_button(self, label: str, order: str) -> Button:
         """A button that stands for an order in words."""
         return Button(label, f"o:{order}")
+
+
+def at_desk(conn: Connection, parts: Parts, coach: Person, now: datetime) -> Office:
+    """The coach's desk without a message before it: for the clock, and for what is made later."""
+    arrived = Arrived(0, RawUpdate("clock", 0, 0, "{}"), now, 0)
+    return Office(Case(conn, parts, arrived, 0, private=True), coach, Chat(0, "clock", 0, coach.id, None, active=True))

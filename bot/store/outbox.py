@@ -153,7 +153,7 @@ def _untidy(reach: Reach) -> Any:
 
 def assign(conn: Connection, reach: Reach) -> None:
     """Give what waits for a person the chat of this channel in which they were last seen, if they have one."""
-    waiting = and_(outbox.c.state == "queued", outbox.c.chat.is_(None), outbox.c.person.is_not(None))
+    waiting = and_(outbox.c.state.in_(("queued", "undrawn")), outbox.c.chat.is_(None), outbox.c.person.is_not(None))
     people = conn.execute(select(outbox.c.person).where(waiting).distinct()).scalars().all()
     for who in people:
         query = select(chat.c.id).where(chat.c.person == who, chat.c.active == 1, *_within(reach))
