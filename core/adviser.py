@@ -5,10 +5,12 @@ next set. What was asked lately is not worked out again in the next pass either:
 give the same advice. It may not know acts other than sets, nor words.
 """
 
+from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import lru_cache
+from hashlib import blake2b
 from typing import Final
 
 from core.advising import Progress, absorb, advise_from, begin, load
@@ -32,13 +34,27 @@ BODY_FIRST: Final = frozenset({"ache-stop", "ache-ease", "ache-hold"})
 _RULES: Final = {rule.id: rule for rule in RULES}
 
 
-_HISTORIES_KEPT: Final = 512
-_ADVICES_KEPT: Final = 2048
+_HISTORIES_KEPT: Final = 64
+_ADVICES_KEPT: Final = 4096
 
 _loaded = lru_cache(_HISTORIES_KEPT)(load)
-_begun = lru_cache(_HISTORIES_KEPT)(begin)
-_advised = lru_cache(_ADVICES_KEPT)(advise_from)
-"""Nobody changes a history once it is made, so a history is its own key: the same text gives the same one."""
+"""Nobody changes a history once it is made. Few are kept, because each takes as much as a hundred advices."""
+
+_LATELY: Final[OrderedDict[object, Advice]] = OrderedDict()
+
+
+def _once_lately(key: object, ask: Callable[[], Advice]) -> Advice:
+    """The advice of that key, worked out when it was not lately. The key must hold all that it depends on."""
+    found = _LATELY.get(key)
+    if found is None:
+        found = _LATELY[key] = ask()
+        if len(_LATELY) > _ADVICES_KEPT:
+            _LATELY.popitem(last=False)
+    return found
+
+
+def _print_of(text: str) -> bytes:
+    return blake2b(text.encode(), digest_size=16).digest()
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,11 +103,18 @@ class Advisers:
 
 
 def _today(book: Book, on: date, exercise: str, done: tuple[SetAct, ...]) -> Advice:
-    progress, aim, lifter = _progress(book, exercise), aim_of(book, on, exercise), lifter_on(book, on)
-    advice = _advised(progress, lifter, exercise, aim, on, done)
+    aim, lifter = aim_of(book, on, exercise), lifter_on(book, on)
+
+    def ask() -> Advice:
+        return advise_from(_progress(book, exercise), lifter, exercise, aim, on, today=done)
+
+    # Where nothing is known of the exercise, what is known of its likes begins from the lifter as such.
+    past = tuple((name, _print_of(book.progress[name])) for name in _told_by(book, exercise))
+    advice = _once_lately((exercise, on, done, aim, lifter, book.lifter, past), ask)
     fixed = book.fixed.get(exercise)
     if fixed is None or advice.why[0].rule in BODY_FIRST:
         return advice
+    progress = _progress(book, exercise)
     return _by_hand(advise_from(progress, lifter, exercise, aim, on, done, _left(fixed, done)), fixed, done)
 
 
@@ -113,8 +136,15 @@ def _progress(book: Book, exercise: str) -> Progress:
     text = book.progress.get(exercise)
     if text is not None:
         return _loaded(text)
-    alike = tuple(_loaded(book.progress[name]) for name in sorted(book.progress) if _is_alike(name, exercise))
-    return _begun(book.lifter, exercise, alike)
+    alike = tuple(_loaded(book.progress[name]) for name in _told_by(book, exercise))
+    return begin(book.lifter, exercise, alike)
+
+
+def _told_by(book: Book, exercise: str) -> tuple[str, ...]:
+    """The exercises whose history says something about this one: its own, or where there is none the most alike."""
+    if exercise in book.progress:
+        return (exercise,)
+    return tuple(name for name in sorted(book.progress) if _is_alike(name, exercise))
 
 
 def _is_alike(name: str, exercise: str) -> bool:
