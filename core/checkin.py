@@ -9,15 +9,13 @@ from dataclasses import replace
 from datetime import date, datetime
 from typing import Final
 
-from core import due
+from core import due, otherwise
 from core.adviser import Advisers
-from core.flow import answers, calendar, course, nudges, offers, opening, phrases, talk, today
+from core.flow import answers, calendar, course, nudges, offers, opening, phrases, talk
 from core.flow.scene import Scene
 from core.flow.setting import setting_of
 from core.flow.work import work
-from core.join.today import Found, Usual, today_in
-from core.join.wishes import AllAgain, MoveTo, OnlyToday, ShortOfTime, Today
-from core.model.acts import Act, Alarm, Begin
+from core.model.acts import Act, Alarm
 from core.model.book import Book, Incoming
 from core.model.outcome import AgendaChange, Outcome
 from core.model.reading import Reading
@@ -32,40 +30,36 @@ def answer(incoming: Incoming, book: Book, now: datetime) -> Outcome:
         return _said(_pressed(scene, incoming.press))
     if not incoming.text.strip():
         return _said(talk.unreadable(scene, incoming.media))
-    return _said(_heard(scene, phrases.command_as_sentence(incoming.text)))
+    text = phrases.command_as_sentence(incoming.text)
+    return _said(otherwise.heard(scene, text) or _heard(scene, text))
 
 
 def remind(kind: str, on: date, book: Book, now: datetime) -> Outcome:
     """What a row of the agenda that has come due says, and the rows that follow it. Nothing said: it was dropped."""
     kind, _, about = kind.partition(":")
     scene = opening.of_clock(on if kind == "prompt" else None, book, now, Advisers())
-    changed = scene.book.planned_for_today if kind == "prompt" else None
-    plan = book.plan if changed is None else changed
+    plan = (scene.book.planned_for_today if kind == "prompt" else None) or book.plan
     judged = due.judge(kind, on, now, book.profile, plan)
     if judged.verdict == "wait":
         return Outcome(agenda=(AgendaChange(kind, on, judged.until),))
-    if judged.verdict == "say" and kind == nudges.KIND:
-        scene = nudges.said(scene, on, int(about), course.standing(scene))
-    elif judged.verdict == "say" and kind in _REMINDERS:
-        scene = _REMINDERS[kind](scene, on)
+    if judged.verdict == "say" and kind in _REMINDERS:
+        scene = _REMINDERS[kind](scene, on, about)
     scene = scene.plans(*due.following(kind, book.profile, book.plan, now))
-    moment = Moment(book.profile, book.lifter.unit, 0, now)
-    return reminded(scene.outcome(), scene.facts, moment, kind, (on, calendar.free_day_after(book, on)))
+    days, moment = (on, calendar.free_day_after(book, on)), Moment(book.profile, book.lifter.unit, 0, now)
+    return reminded(scene.outcome(), scene.facts, moment, kind, days)
 
 
-_REMINDERS: Final[Mapping[str, Callable[[Scene, date], Scene]]] = {
-    "prompt": lambda scene, _: calendar.announced(scene),
-    "missed": calendar.asked_about,
-    "recap": calendar.closed_by_silence,
-    "summary": calendar.week,
+_REMINDERS: Final[Mapping[str, Callable[[Scene, date, str], Scene]]] = {
+    "prompt": lambda scene, *_: calendar.announced(scene),
+    "missed": lambda scene, on, _: calendar.asked_about(scene, on),
+    "recap": lambda scene, on, _: calendar.closed_by_silence(scene, on),
+    "summary": lambda scene, on, _: calendar.week(scene, on),
+    "rest": lambda scene, on, about: nudges.said(scene, on, int(about), course.standing(scene)),
 }
 
 
 def _heard(scene: Scene, text: str) -> Scene:
     """A text: the answer to the open question, an everyday phrase, or something to be read."""
-    wish = today_in(text, Usual(scene.book.lifter.unit, scene.book.lifter.kit, scene.on))
-    if wish is not None and not any(isinstance(act, Alarm) for act in _read(scene, text).acts):
-        return _otherwise(scene, wish)
     reading = offers.offered(scene, _read(scene, text), lambda setting: read(text, setting))
     chosen = _answer_of(scene, text, reading)
     if chosen is not None:
@@ -73,32 +67,6 @@ def _heard(scene: Scene, text: str) -> Scene:
     if talk.open_question(scene) is not None and answers.is_place(text):
         return talk.asks_again(scene)
     return talk.phrase(scene, text, heard=bool(reading.acts)) or _worked(scene, reading, text)
-
-
-def _otherwise(scene: Scene, found: Found) -> Scene:
-    """A wish for today, with what else the message tells: a beginning is told of today as wished, sets come first."""
-    reading = _read(scene, found.rest)
-    begins = any(isinstance(act, Begin) for act in reading.acts)
-    if not begins:
-        scene = work(scene, reading.acts, asks=True)
-    scene = _wished(scene, found.wish)
-    scene = work(scene, reading.acts, asks=reading.ask is not None) if begins else scene
-    scene = talk.beside(scene, () if reading.acts or phrases.is_courtesy(found.rest) else (found.rest,))
-    if reading.ask is not None:
-        return talk.asks(scene, reading.ask)
-    return scene if begins or isinstance(found.wish, MoveTo) else today.stands(scene)
-
-
-def _wished(scene: Scene, wish: Today) -> Scene:
-    match wish:
-        case ShortOfTime(minutes):
-            return today.shortened(scene, minutes)
-        case OnlyToday(kit, beside, odd):
-            return today.only_with(scene, kit, beside, odd)
-        case MoveTo(on, at):
-            return calendar.moved_to(scene, on, at)
-        case AllAgain():
-            return today.all_again(scene)
 
 
 def _read(scene: Scene, text: str) -> Reading:
@@ -109,8 +77,7 @@ def _worked(scene: Scene, reading: Reading, text: str) -> Scene:
     """The acts beyond doubt, the question about the others, and the words that stay."""
     if not reading.acts and reading.ask is None:
         return talk.noted(scene, text, scene.gone)
-    scene = work(scene, reading.acts, asks=reading.ask is not None)
-    scene = talk.beside(scene, talk.words_left(text, reading))
+    scene = talk.beside(work(scene, reading.acts, asks=reading.ask is not None), talk.words_left(text, reading))
     return talk.asks(scene, reading.ask) if reading.ask else scene
 
 
@@ -138,8 +105,7 @@ def _pressed(scene: Scene, data: str) -> Scene:
             acts = answers.pressed(talk.open_question(scene), int(number), int(index))
             return _answered(scene, acts) if acts is not None else talk.old_button(scene)
         case ["d", on, letter] if on.isdecimal() and 0 < int(on) <= date.max.toordinal():
-            moved = calendar.pressed(scene, date.fromordinal(int(on)), letter)
-            return moved if moved is not None else talk.old_button(scene)
+            return calendar.pressed(scene, date.fromordinal(int(on)), letter) or talk.old_button(scene)
         case _:
             return talk.old_button(scene)
 
@@ -147,8 +113,8 @@ def _pressed(scene: Scene, data: str) -> Scene:
 def _said(scene: Scene) -> Outcome:
     """The changes with the words for them; an edit of the message that raised the open question closes that one."""
     book, out = scene.book, scene.outcome()
-    if scene.edited and book.pending is not None and book.pending.message == scene.came:
-        out = replace(out, answered=True)
-    out = replace(out, agenda=(*out.agenda, *due.replanned(book.profile, out.planned, scene.now)))
+    closed = scene.edited and book.pending is not None and book.pending.message == scene.came
+    rows = (*out.agenda, *due.replanned(book.profile, out.planned, scene.now))
+    out = replace(out, answered=out.answered or closed, agenda=rows)
     moment = Moment(book.profile, book.lifter.unit, scene.came, scene.now, scene.words)
     return replied(out, scene.facts, scene.alerts, moment)

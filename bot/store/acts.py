@@ -80,7 +80,9 @@ def reopen(conn: Connection, cause: Cause) -> Touched:
     ended = select(act).where(act.c.person == cause.person, act.c.ended_by == cause.number)
     touched: Touched = set()
     for old in conn.execute(ended.where(act.c.message != cause.number)).all():
-        heir = conn.execute(select(act).where(act.c.id == old.superseded_by)).one_or_none()
+        heir = _heir(conn, old.superseded_by)
+        while heir is not None and heir.state != "kept" and heir.ended_by == cause.number:
+            heir = _heir(conn, heir.superseded_by)  # the same message changed it twice
         if heir is not None and heir.state != "kept":
             continue  # something later changed it again, and that stands
         if heir is not None:
@@ -92,13 +94,22 @@ def reopen(conn: Connection, cause: Cause) -> Touched:
     return touched
 
 
+def _heir(conn: Connection, key: int | None) -> Row[Any] | None:
+    return conn.execute(select(act).where(act.c.id == key)).one_or_none() if key is not None else None
+
+
 def supersede(conn: Connection, cause: Cause) -> Touched:
-    """All acts that the message first reported, in whatever form they stand by now, no longer stand."""
-    mine = select(act).where(act.c.person == cause.person, act.c.origin == cause.number, act.c.state == "kept")
+    """All acts that the message first reported, in whatever form they stand by now, no longer stand.
+
+    What others had erased of them is the message's own past too, so that no undo brings it back beside the new reading.
+    """
+    mine = select(act).where(act.c.person == cause.person, act.c.origin == cause.number)
     touched: Touched = set()
-    for old in conn.execute(mine).all():
+    for old in conn.execute(mine.where(act.c.state == "kept")).all():
         _end(conn, old.id, cause)
         touched |= _touch(old)
+    past = (act.c.person == cause.person, act.c.origin == cause.number, act.c.state != "kept")
+    conn.execute(update(act).where(*past).values(ended_by=act.c.message))
     return touched
 
 
@@ -108,9 +119,9 @@ def take_back(conn: Connection, cause: Cause) -> Touched:
     The message itself ended them, not the one that asked for it, so that taking back cannot be taken for a change.
     """
     touched = reopen(conn, cause)
-    mine = select(act).where(act.c.person == cause.person, act.c.message == cause.number, act.c.state == "kept")
+    mine = select(act).where(act.c.person == cause.person, act.c.origin == cause.number, act.c.state == "kept")
     for old in conn.execute(mine.where(act.c.kind != _KINDS[Alarm])).all():
-        conn.execute(update(act).where(act.c.id == old.id).values(state="erased", ended_by=cause.number))
+        conn.execute(update(act).where(act.c.id == old.id).values(state="erased", ended_by=old.message))
         touched |= _touch(old)
     return touched
 
@@ -121,22 +132,23 @@ _ENDED: Final = (
     .join(inbox, inbox.c.seq == act.c.ended_by)
     .join(_HEIR, _HEIR.c.id == act.c.superseded_by, isouter=True)
     .where(act.c.person == bindparam("who"), act.c.ended_by > 0, act.c.state != "kept")
-    .where(act.c.ended_by != act.c.message, inbox.c.received >= bindparam("since"))
+    .where(inbox.c.received >= bindparam("since"))
     .order_by(act.c.ended_by, act.c.id)
 )
 
 
 def ended_since(conn: Connection, who: int, since: datetime) -> tuple[Ended, ...]:
     """What messages that arrived since then amended or erased of others, where nothing changed it again."""
-    rows = conn.execute(_ENDED, {"who": who, "since": since}).all()
-    return tuple(
-        Ended(
-            Kept(row.id, act_of(row.body), row.on, row.at, row.origin or 0), row.ended_by, row.received,
-            row.superseded_by,
-        )
-        for row in rows
-        if row.superseded_by is None or row.heir_state == "kept"
-    )  # fmt: skip
+    rows = {row.id: row for row in conn.execute(_ENDED, {"who": who, "since": since})}
+    found = []
+    for row in rows.values():
+        heir, state = row.superseded_by, row.heir_state
+        while state not in (None, "kept") and heir in rows and rows[heir].ended_by == row.ended_by:
+            heir, state = rows[heir].superseded_by, rows[heir].heir_state  # the same message changed it twice
+        if row.ended_by != row.message and state in (None, "kept"):
+            kept = Kept(row.id, act_of(row.body), row.on, row.at, row.origin or 0)
+            found.append(Ended(kept, row.ended_by, row.received, heir))
+    return tuple(found)
 
 
 _STANDING: Final = select(act.c.id, act.c.body, act.c.on, act.c.at, act.c.origin, act.c.place).where(

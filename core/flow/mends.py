@@ -8,6 +8,7 @@ from typing import Any, Final
 from core.flow import day
 from core.flow.body import without_effects
 from core.flow.scene import Scene
+from core.flow.setting import as_of
 from core.flow.targets import opened
 from core.model.acts import Alarm, Amend, Erase, OnlyKit, SetAct, Which
 from core.model.book import Kept
@@ -93,9 +94,10 @@ def undo(scene: Scene) -> Scene:
 
 
 def _last(scene: Scene) -> Kept | None:
-    """The set kept last in today's session; failing that, the last one of a message not long ago."""
-    sets = [kept for kept in scene.book.kept if isinstance(kept.act, SetAct) and scene.now - kept.at <= CORRECT_WITHIN]
-    return day.last_set(scene.book, scene.on) or (sets[-1] if sets else None)
+    """The set kept last in today's session, before the message where it is edited; failing that, one not long ago."""
+    book = as_of(scene.book, scene.message) if scene.edited else scene.book
+    sets = [kept for kept in book.kept if isinstance(kept.act, SetAct) and scene.now - kept.at <= CORRECT_WITHIN]
+    return day.last_set(book, scene.on) or (sets[-1] if sets else None)
 
 
 def _of_its_exercise(scene: Scene, kept: Kept) -> list[Kept]:

@@ -84,7 +84,11 @@ class Keeper:
 
     def _ended(self, now: datetime) -> tuple[Ended, ...]:
         """What was changed a moment ago and was not changed again."""
-        alive = [one for one in self.changed if one.after is None or one.after in self.everything]
+        chains: dict[tuple[int, int], Change] = {}
+        for one in self.changed:
+            first = chains.get((one.by, one.before.id), one)
+            chains[one.by, one.before.id] = replace(one, before=first.before)
+        alive = [one for one in chains.values() if one.after is None or one.after in self.everything]
         return tuple(
             Ended(one.before, one.by, one.at, one.after.id if one.after else None)
             for one in alive
@@ -96,6 +100,7 @@ class Keeper:
         number = incoming.number if incoming else 0
         if incoming is not None and incoming.edit:
             self.everything = [one for one in self.everything if one.message != number]
+            self.changed = [one for one in self.changed if one.before.message != number]
         if outcome.taken_back is not None:
             self.reopen(outcome.taken_back)
             gone = [one for one in self.everything if one.message == outcome.taken_back]
