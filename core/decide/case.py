@@ -134,7 +134,10 @@ def _like(facts: Facts, row: Exercise) -> Load:
 
 
 def _base(facts: Facts, aim: Aim, row: Exercise, loads: Shelf, lifter: Lifter) -> Sets:
-    """The last target with the aim's number of sets and reserve, every load one that can be made and allowed now."""
+    """The last target with the aim's number of sets and reserve, every load one that can be made and allowed now.
+
+    A shorter rest that cost too much is taken back here, whatever else is decided.
+    """
     if facts.last is None or not facts.last.sets:
         return ()
     given = facts.last.sets
@@ -148,6 +151,8 @@ def _base(facts: Facts, aim: Aim, row: Exercise, loads: Shelf, lifter: Lifter) -
         high = max(low, one.reps[1], aim.reps[1])
         asked = replace(one, load=load, reps=(low, high), rir=aim.rir)
         rest = one.rest_s if one.rest_s is not None else aim.rest_s
+        if facts.give_back is not None:
+            rest = max(rest or 0.0, facts.give_back)
         out.append(bounded(replace(asked, tempo=one.tempo or aim.tempo, rest_s=rest), aim, row))
     return tuple(out)
 

@@ -131,16 +131,27 @@ def _table_less(case: Case) -> Sets:
 
 
 def _carried_less(case: Case) -> Sets | None:
-    """The nearest that is less and carried: lower low ends at the same load, else a lighter load; None if neither."""
+    """The nearest that is less and carried: lower low ends at the same load, else a lighter load, else, where the kit
+    has none that is light enough, low ends under the coach's range; None if not even that.
+    """
     floors = [min(case.aim.reps[0], one.reps[0]) for one in case.base]
+    return _lower(case, floors) or _lighter(case, floors) or _lower(case, [1] * len(floors))
+
+
+def _lower(case: Case, floors: list[int]) -> Sets | None:
+    """The same load with the low ends that are carried, none under its floor and at least one of them lower."""
     have = case.carries(case.base)
     lows = [
         max(least, min(one.reps[0], floor(at - case.spare(one.reps[0]))))
         for least, at, one in zip(floors, have, case.base, strict=True)
     ]
     lower = tuple(replace(one, reps=(at, one.reps[1])) for at, one in zip(lows, case.base, strict=True))
-    if case.fits(lower) and any(at < one.reps[0] for at, one in zip(lows, case.base, strict=True)):
-        return lower
+    less = any(at < one.reps[0] for at, one in zip(lows, case.base, strict=True))
+    return lower if less and (case.fits(lower) or set(lows) == {1}) else None
+
+
+def _lighter(case: Case, floors: list[int]) -> Sets | None:
+    """The heaviest lighter load that carries the floors."""
     first = case.base[0].load
     hard = hardness(first) if first is not None else None
     if first is None or hard is None:
@@ -165,13 +176,7 @@ def _same(case: Case) -> Choice:
 
 
 def _form(case: Case) -> Choice:
-    back = case.facts.give_back
-    return Choice("form", case.base if back is None else tuple(replace(one, rest_s=back) for one in case.base))
-
-
-def _rest_back(case: Case) -> Choice:
-    back = case.facts.give_back
-    return Choice("hold", tuple(replace(one, rest_s=back) for one in case.base))
+    return Choice("form", case.base)
 
 
 def _step(way: Way, step: ways.Step) -> Callable[[Case], Choice | None]:
@@ -233,11 +238,11 @@ BEFORE: Final = (
          ("silbernagel-2007",), ("ache.hold_level",), _aches("ache.hold_level"), _same,
          "Your {where} is at {level} of 10, so nothing gets harder today.", _CARE),
     Rule("rest-back", "A shorter rest that cost more than a tenth of the repetitions is taken back.",
-         ("willardson-2005", "derived"), ("rest.cost_max",), lambda case: case.facts.give_back is not None, _rest_back,
+         ("willardson-2005", "derived"), ("rest.cost_max",), lambda case: case.facts.give_back is not None, _same,
          "The shorter rest cost too many reps, so rest {rest} again."),
     Rule("too-much", "What is carried falls far short of the last target, and the same again has little chance: eased.",
          ("derived",), ("ease.short", "ease.chance"), _too_much, _eased_to_carried,
-         "That was too much for now, so ease to {least} reps at {load} and build from there."),
+         "That was too much for now, so ease to {least} at {load} and build from there."),
     Rule("not-met", "A step is made only from a target that was met: else the same again.",
          ("acsm-2009", "nsca-essentials"), ("effort.half",), lambda case: not case.facts.met, _same,
          "The same again: a step comes once this is met."),

@@ -49,9 +49,13 @@ def slots(case: Case, sets: Sets) -> dict[str, str]:
         "rest": f"{plain(one.rest_s)} s" if one is not None and one.rest_s is not None else "as before",
         "down": f"{plain(down)} s" if down is not None else "a slower count",
         "range": deeper,
-        "least": str(one.reps[0]) if one is not None else "fewer",
+        "least": _counted(one.reps[0]) if one is not None else "fewer reps",
         "where": case.ache_where.replace("-", " ") or "body",
         "level": plain(case.ache) if case.ache is not None else "0",
         "weeks": str(case.days_off // 7),
         "misses": str(case.facts.misses),
     }
+
+
+def _counted(reps: int) -> str:
+    return "1 rep" if reps == 1 else f"{reps} reps"
