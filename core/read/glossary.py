@@ -59,7 +59,8 @@ class Glossary:
                     for trie in (self._phrases, *tries):
                         trie.add(phrase, ("", tuple(token.text for token in lex(meant))))
         plain = frozenset(form for word in gloss.plain for form in typed(word))
-        words = self._phrases.words() | gloss.numerals.words
+        said = gloss.numerals
+        words = self._phrases.words() | said.words | said.point | said.joint | said.half
         self._known = frozenset(words | plain) | lexicon.known | lexicon.plain
         self._ours = frozenset(words | plain) - lexicon.known - lexicon.plain
         self._theirs = (lexicon.known | lexicon.plain) - words - plain - lexicon.names.words()

@@ -30,12 +30,13 @@ class Numerals:
     whole: Mapping[str, float]
     short_hundreds: bool = False
     stems: Mapping[str, int] = field(default_factory=dict)
+    compounds: Mapping[str, float] = field(init=False)
     words: frozenset[str] = field(init=False)
     starts: frozenset[str] = field(init=False)
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "whole", {**_in_one_word(self), **self.whole})
-        words = frozenset({*self.ones, *self.tens, *self.plurals, *self.whole, *self.hundred})
+        object.__setattr__(self, "compounds", _in_one_word(self))
+        words = frozenset({*self.ones, *self.tens, *self.plurals, *self.whole, *self.hundred, *self.compounds})
         object.__setattr__(self, "words", words)
         object.__setattr__(self, "starts", words | self.article)
 
@@ -67,6 +68,8 @@ def compose(table: Numerals, tokens: list[Token], i: int) -> tuple[float, int, b
         return float(table.plurals[word]), i + 1, True
     if word in table.whole:
         return table.whole[word], i + 1, False
+    if word in table.compounds:
+        return *_fraction(table, tokens, table.compounds[word], i + 1), False
     start = _below_hundred(table, tokens, i)
     if start is None:
         return _leading_hundred(table, tokens, i)

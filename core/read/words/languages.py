@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from functools import cache
+from importlib import import_module
 from typing import Final
 
 from core.read.frames import FrameRow, Frames
@@ -11,7 +12,7 @@ from core.read.lexicon import Lexicon, Rows
 from core.read.names import Names
 from core.read.numerals import Numerals
 from core.read.tokens import Token, lex
-from core.read.words import de, en, en_body, en_flow, en_names, en_symptoms, es
+from core.read.words import en, en_body, en_flow, en_names, en_symptoms
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,17 +62,26 @@ _ENGLISH: Final = Tables(
 )  # fmt: skip
 
 TABLES: Final[Mapping[str, Tables]] = {"en": _ENGLISH}
-GLOSSES: Final[Mapping[str, Gloss]] = {"es": es.GLOSS, "de": de.GLOSS}
+GLOSSED: Final[Mapping[str, str]] = {"es": "core.read.words.es", "de": "core.read.words.de"}
+"""Where each further language's tables are; they are loaded when somebody speaks it."""
+
+
+@cache
+def gloss(code: str) -> Gloss:
+    """The tables of a further language. Raises KeyError for one that there is not."""
+    found: Gloss = import_module(GLOSSED[code]).GLOSS
+    return found
 
 
 @cache
 def language(code: str) -> Language:
     """The language of this code; English, which is understood beside every other, for one that is unknown."""
     code = code[:2].casefold()
-    if code in GLOSSES:
+    if code in GLOSSED:
         first = language("en")
-        glossary = Glossary(GLOSSES[code], first.lexicon, _called(_ENGLISH))
-        return replace(first, glossary=glossary, decimal_comma=GLOSSES[code].decimal_comma, own=glossary.own)
+        spoken = gloss(code)
+        glossary = Glossary(spoken, first.lexicon, _called(_ENGLISH))
+        return replace(first, glossary=glossary, decimal_comma=spoken.decimal_comma, own=glossary.own)
     if code not in TABLES:
         return language("en")
     tables = TABLES[code]

@@ -14,7 +14,7 @@ LOANS: Final = frozenset({
 PHRASES: Final[tuple[tuple[str, str], ...]] = tuple((phrase, phrase) for phrase in (
     "a side", "a leg", "an arm", "a hand", "a plate", "a bench", "on a bench", "on a box", "on the box", "a set of",
     "a minute", "a bit", "a lot", "a few", "a couple", "a couple of", "a touch", "pull ups", "push ups", "chin ups",
-    "press ups", "step ups", "sit ups", "ab wheel", "ab wheels", "last set", "last one", "last rep",
+    "press ups", "step ups", "sit ups", "last set", "last one", "last rep",
 ))
 """Phrases that mix with words of other languages and hold a word that means something else there."""
 # fmt: on
