@@ -205,7 +205,8 @@ class Amender:
         change: Change = {}
         first_clear = next((i for i in range(clause.first, clause.last) if s.is_(i, "CLEARIT", "NEG")), None)
         for remark in self._remarks:
-            if clause.first <= remark.first < clause.last:
+            counted = s.is_(remark.first, "PARTIALS") and s.is_(remark.first - 1, "NUM")
+            if clause.first <= remark.first < clause.last and not counted:
                 from_remark(change, remark, cleared=s.is_(remark.first - 1, "NEG") or s.is_(remark.first - 2, "NEG"))
         atoms = Atomiser(s, []).atoms(clause.first, clause.last)
         taken = {i for remark in self._remarks for i in range(remark.first, remark.last + 1)}

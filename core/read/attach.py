@@ -154,7 +154,8 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
             or ("up" not in str(placed.remark.value).split()[-1:] and str(placed.remark.value) not in _SINGLE)
         )
         if placed.after < 0 or (placed.line and placed.after < len(sets) - 1):
-            run = listed or placed.heads or any(group.parted for group in parsed.groups[placed.after + 2 :])
+            later = parsed.groups[placed.after + 2 :]
+            run = listed or placed.heads or any(group.parted or (group.sets or 1) > 1 for group in later)
             homes = _until_work(parsed, placed.after + 1) if run else [placed.after + 1]
         elif plural:
             homes = list(range(placed.after + 1))
@@ -194,7 +195,7 @@ def _until_work(parsed: Parsed, first: int) -> list[int]:
     homes: list[int] = []
     for n in range(first, len(parsed.groups)):
         group = parsed.groups[n]
-        if n > first and (group.parted or group.working):
+        if n > first and (group.parted or group.working or (group.sets or 1) > 1):
             break
         homes.append(n)
     return homes

@@ -31,6 +31,8 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
         if (erased or (at is not None and out and not clause.opens)) and not _says_more(s, clause):
             s.use(range(clause.first, clause.last))
             continue
+        if at is not None and _replaces(s, clause, at):
+            continue
         if inline or at is None or clause.asked or (at in undone and not s.is_(at, "TODAYALL")):
             continue
         if any(s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN", "SIDE") for i in range(clause.first, clause.last)):
@@ -45,6 +47,17 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
         if clause.last + 1 < len(s) and s.is_(clause.last + 1, "ERASE"):
             s.use([clause.last + 1])
     return out
+
+
+def _replaces(s: Stream, clause: Clause, at: int) -> bool:
+    """'60x8 scratch the last one 60x9': told anew in the same breath, so it corrects and erases nothing."""
+    told = any(s.is_(i, "X") for i in range(clause.first, at))
+    last = next((i for i in range(at + 1, clause.last) if s.is_(i, "LAST")), None)
+    if not told or last is None or not any(s.is_(i, "X") for i in range(last + 1, clause.last)):
+        return False
+    s.all[at].k["AMEND"] = "inline"
+    s.use(range(at + 1, last + 1))
+    return True
 
 
 def taken_back(acts: tuple[Act, ...]) -> tuple[Act, ...]:

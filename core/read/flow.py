@@ -121,7 +121,9 @@ class Flow:
         s = self._s
         after = [i for i in self._names(clause) if i > at]
         direct = s.skip(at + 1, "ARTICLE", "FILLER", "ALL", "MORE", "DAY") if at + 1 < len(s) else at + 1
-        if s.all[at].k["SKIP"] == "short" and any(s.all[i].mention.lacking for i in after if s.all[i].mention):
+        if s.all[at].k["SKIP"] == "short" and any(
+            (name := s.all[i].mention) is not None and name.lacking for i in after
+        ):
             return False
         if s.all[at].k["SKIP"] == "short" and (
             not after or direct != after[0] or not self._ends_there(after[-1], clause)

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from typing import Final
 
-from core.read.atoms import Atom, LoadSaid
+from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.chains import roles
 from core.read.cursor import COUNTS, MOST_SETS, Cursor
 from core.read.groups import Group
@@ -41,11 +41,10 @@ def linked(c: Cursor) -> None:
     group.last = parts[-1].last
     sets_next = c.kind(j) == "SEP" and c.a[j].text == "COMMA" and c.kind(j + 1) == "S"
     pair = len(parts) == 2 and parts[0].value == 2 and parts[1].kind == "L"
-    if pair and (c.kind(j) in COUNTS or sets_next):
-        c.pending, c.pending_at = (
-            replace(parts[1].load or LoadSaid("plain"), way="per_hand"),
-            parts[0].first,
-        )
+    one = len(parts) == 2 and parts[0].value == 1 and parts[1].kind == "L" and c.kind(j + 1) not in ("X", "FOR")
+    if (pair and (c.kind(j) in COUNTS or sets_next)) or (one and c.kind(j) in COUNTS):
+        way: LoadWay = "one" if one else "per_hand"
+        c.pending, c.pending_at = replace(parts[1].load or LoadSaid("plain"), way=way), parts[0].first
         return
     roles(group, parts, [link.kind for link in links], listed=_lists_by_times(parts, links))
     if parts[-1].kind == "S" and len(parts) == 2 and parts[0].kind in ("N", "L"):

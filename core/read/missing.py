@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from core.model.quantities import Range
 from core.read.remark import Found, Remark
 from core.read.stream import Stream
 
@@ -19,6 +20,15 @@ def partials(s: Stream, i: int) -> Found:
         return None
     k = s.skip(j + 1, "MORE", "FILLER")
     return Remark("partials", int(count), i, k) if s.is_(k, "PARTIALS") else None
+
+
+def only_partials(s: Stream, i: int) -> Found:
+    """'12 partials' with nothing counted before: that is all that was done."""
+    first = i - 1
+    full = s.is_(first - 1, "PLUS", "AND", "THEN", "COMMA", "WITH", "NUM", "SLASH", "OPEN")
+    if s.num(first) is None or full or any(s.is_(k, "NUM", "REPQ") for k in range(max(0, first - 1), first)):
+        return None
+    return Remark("range", Range("partial"), i, i)
 
 
 _BETWEEN_FAIL: Final = ("ON", "ARTICLE", "AT", "IN", "FILLER", "REPS", "TO", "LASTREP", "AND", "RANGE", "FOR")

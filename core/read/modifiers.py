@@ -8,7 +8,7 @@ from dataclasses import replace
 from typing import Final
 
 from core.read.effort import at_list, at_spread, effort_word, felt, tank, zero_reserve
-from core.read.missing import attempt, fail, partials
+from core.read.missing import attempt, fail, only_partials, partials
 from core.read.remark import Found, Remark
 from core.read.rests import rest
 from core.read.stream import Stream
@@ -49,6 +49,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]],
     (("NUM",), rest),
     (("ECC", "BOTTOM", "CON", "TOP", "DUR", "NUM"), tempo_phase),
     (("PLUS", "THEN", "AND", "WITH", "COMMA"), partials),
+    (("PARTIALS",), only_partials),
     (("ZERORIR",), zero_reserve),
     (("ATTEMPT",), attempt),
     (("FAIL",), fail),

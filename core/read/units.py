@@ -27,6 +27,12 @@ def join_units(lexemes: list[Lexeme]) -> list[Lexeme]:
         elif lexeme.text in ("a", "an", "half a") and follow is not None and follow.has("MIN") and follow.text != "m":
             lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, follow.end, "a minute", 60.0)
             i += 1
+        elif (
+            lexeme.text in ("minute", "min")
+            and follow is not None
+            and follow.text in ("off", "rest", "break", "between")
+        ):
+            lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, lexeme.end, "a minute", 60.0)
         elif lexeme.has("REPS", "SETS") and lexeme.text in ("reps", "sets") and _labelled(lexemes, i):
             count = lexemes[i + 2] if lexemes[i + 1].has("COLON") else lexemes[i + 1]
             kind = "REPQ" if lexeme.text == "reps" else "SETQ"

@@ -51,6 +51,8 @@ def extent(s: Stream, i: int) -> Found:
             return Remark("range", Range("extra", centimetres), i, j)
         if s.is_(j, "DEFICIT"):
             return Remark("range", Range("extra", centimetres), i, j)
+        if any(s.is_(k, "DEFICIT") for k in range(max(0, i - 4), i)):
+            return Remark("range", Range("extra", centimetres), i, i)
         if s.is_(j, "EX") or s.is_(j, "HEIGHT"):
             return Remark("range", Range(None, centimetres), i, j if s.is_(j, "HEIGHT") else i)
         return Remark("range", Range(None, centimetres), i, i)

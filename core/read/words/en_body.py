@@ -794,6 +794,9 @@ CONCEPTS: Final[Mapping[str, str]] = {
     ),
     "SOFA": "netflix, sofa, couch, bed, asleep, snoring",
     "KIT": (
+        "plate on chest, plate on my chest, kg on chest, kg on my chest, dumbbell on chest, db on chest, dumbbell on my "
+        "chest, db on my chest, plate held on, medball on, kg plate on, lb plate on, plate across, bar on chest, bar on my "
+        "chest, bar to chest, bar touched, touched my chest, touched chest, "
         "belt, sleeves, wraps, jeans, trousers, shirt, tshirt, t shirt, sleeve, costume, suit, bra, mask, jacket, "
         "waistband, chest strap, hr strap, hr belt, chest supported, chest press, chest day, chest fly, chest flys, "
         "chest flyes, chest workout, chest session, chest to, chest up, cat, dog, baby, toddler, kids, kitten, puppy, "
