@@ -71,11 +71,14 @@ def lattice(dimensions: int) -> Floats:
 
 def lower_root(cov: Floats) -> Floats:
     """The lower triangular root of each covariance; a pivot that rounding took below zero counts as none."""
-    root = np.zeros_like(cov)
-    for column in range(cov.shape[-1]):
-        done = root[:, column:, :column]
-        left = cov[:, column:, column] - (done * root[:, column : column + 1, :column]).sum(axis=-1)
-        pivot = np.sqrt(np.maximum(left[:, 0], 1e-18))
-        root[:, column:, column] = left / pivot[:, None]
-        root[:, column, column] = pivot
-    return root
+    # Every covariance at once, entry by entry: long rows of the same entry are what the machine adds up fastest.
+    entries = np.ascontiguousarray(cov.transpose(1, 2, 0))
+    root = np.zeros_like(entries)
+    for column in range(len(entries)):
+        left = entries[column:, column]
+        if column:
+            left = left - (root[column:, :column] * root[column, :column]).sum(axis=1)
+        pivot = np.sqrt(np.maximum(left[0], 1e-18))
+        root[column:, column] = left / pivot
+        root[column, column] = pivot
+    return np.asarray(root.transpose(2, 0, 1))

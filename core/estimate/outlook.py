@@ -86,7 +86,8 @@ def paths_of(belief: Belief, exercise: str, tired: float, done: int) -> Paths:
     edges = np.cumsum(weights(belief))
     pick = np.searchsorted(edges, (np.arange(PATHS) + 0.5) / PATHS * edges[-1])
     pick = np.minimum(pick, len(edges) - 1)
-    who, place = np.unique(pick, return_inverse=True)
+    fresh = np.concatenate(([True], pick[1:] != pick[:-1]))
+    who, place = pick[fresh], np.cumsum(fresh) - 1
     everyone = people_for(exercise)
     one = People(*(getattr(everyone, name)[pick] for name in People.__slots__))
     off = np.matmul(lower_root(belief.cov[who])[place], lattice(1 + STATES)[:, 1:, None])[:, :, 0]
