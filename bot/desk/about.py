@@ -3,6 +3,7 @@
 The door of it: finds the wish in the words or the press, has it done, and asks the next question of a joining.
 """
 
+from dataclasses import replace
 from typing import Final
 
 from bot.desk import about_changes, about_data, lifter
@@ -13,6 +14,7 @@ from bot.desk.rooms import Case
 from bot.store import about, books, coaching, people
 from bot.store.people import Chat, Person
 from core.flow.phrases import phrase_of
+from core.join.aches import as_report
 from core.join.answers import pressed_answer, read_answer
 from core.join.questions import OFFERED, SCREENING, Key, Stand
 from core.join.sentences import read_sentence
@@ -90,7 +92,7 @@ def _typed(me: Oneself, stand: Stand | None, said: Said) -> bool:
     wish = read_sentence(said.text, me.today, me.body.unit, me.here)
     if stand is None or stand.open is None:
         return wish is not None and _done(me, stand, wish)
-    reading = read(said.text, Setting(unit=me.body.unit, today=me.today))
+    reading = read(said.text, Setting(unit=me.body.unit, today=me.today, language=me.profile.language))
     if any(isinstance(act, Alarm) for act in reading.acts):
         return False  # nothing outranks an alarm
     wish = wish or _labelled(me, stand.open, said.text)
@@ -112,8 +114,9 @@ def _labelled(me: Oneself, key: Key, text: str) -> Wish | None:
 
 def _other(me: Oneself, stand: Stand, said: Said, reading: Reading) -> bool:
     """Words that are no answer: an ache where aches are asked for, a greeting, or something to put again."""
-    if stand.open == "aches" and any(isinstance(act, AcheAct) for act in reading.acts):
-        lifter.answer(me.case, me.who, me.chat, said)
+    told = _ache_told(me, said, reading) if stand.open == "aches" else None
+    if told is not None:
+        lifter.answer(me.case, me.who, me.chat, told)
         _goes_on(me, stand.answers("aches"), [])
         return True
     phrase = phrase_of(said.text)
@@ -127,6 +130,16 @@ def _other(me: Oneself, stand: Stand, said: Said, reading: Reading) -> bool:
         return False  # the coach asked something too, and these words go there
     _ask(me, stand, [me.say("about.not_read")])
     return True
+
+
+def _ache_told(me: Oneself, said: Said, reading: Reading) -> Said | None:
+    """The message that reports the ache asked for: the words as they are, else as a report of a place."""
+    if any(isinstance(act, AcheAct) for act in reading.acts):
+        return said
+    report = as_report(said.text)
+    again = read(report, Setting(unit=me.body.unit, today=me.today, language=me.profile.language)) if report else None
+    found = again is not None and again.ask is None and all(isinstance(act, AcheAct) for act in again.acts)
+    return replace(said, text=report) if report and again and again.acts and found else None
 
 
 _OTHERS: Final = ("/", "plan", "my plan")

@@ -51,12 +51,18 @@ _STEP: Final = re.compile(
 )
 _SMALL: Final = re.compile(
     r"\b(?:of|with|and|the|my|i|have|got|ive|we|there|is|are|at|home|only|just|some|up|to|in|from|each|also|adjustable|"
-    r"fixed|all|kg|kgs|kilos?|lbs?|pounds?|for|it|total|weigh(?:s|ing)?|y|und|con|mit|tengo|ich|habe|had|which|go|goes|going|hasta|max|most|tops|nothing|heavier|than|one|hotel|gym|has|here|today)\b|[^\w\s]"
+    r"fixed|all|kg|kgs|kilos?|lbs?|pounds?|for|it|total|weigh(?:s|ing)?|y|und|con|mit|tengo|ich|habe|had|which|go|goes|going|hasta|max|most|tops|nothing|few|several|lots?|bunch|couple|heavier|than|one|hotel|gym|has|here|today)\b|[^\w\s]"
 )
 _FULL: Final = frozenset({
     "full gym", "a full gym", "gym", "the gym", "a gym", "commercial gym", "everything", "all of it", "all", "full",
     "big gym", "gimnasio", "gimnasio completo", "alles", "studio", "fitnessstudio", "volles studio", "todo",
 })  # fmt: skip
+_GYM: Final = re.compile(
+    r"(?:i (?:train|go|lift|work out) )?(?:at |in |to )?(?:a |the |my |your |normal |regular |usual |commercial |local |big |"
+    r"proper |decent |standard |well equipped |well-equipped |public |university |office |crossfit )*gym"
+    r"(?:[ ,]*(?:with |so |has |it has )?(?:everything|all of it|all the usual|the usual|full))?|"
+    r"(?:pretty much |almost |basically )?(?:everything|all)(?: you need| i need)?"
+)
 _NOTHING: Final = frozenset({
     "nothing", "none", "no kit", "no equipment", "bodyweight", "bodyweight only", "body weight only", "just me",
     "my body", "only bodyweight", "nada", "nichts", "solo mi cuerpo", "nur mein körper",
@@ -93,7 +99,7 @@ class _Chunk:
 def kit_in(text: str, unit: Unit, *, adds: bool = False) -> KitSaid | None:
     """The kit that the words list, in ``unit`` unless they name another. None: nothing of it is a kit."""
     words = " ".join(text.casefold().split()).strip(" .!")
-    if words in _FULL:
+    if words in _FULL or _GYM.fullmatch(words):
         return KitSaid(None, adds=adds)
     if words in _NOTHING:
         return KitSaid(Kit(), adds=adds)
@@ -153,7 +159,7 @@ def _pieces(text: str, step: float, unit: Unit) -> tuple[list[tuple[int, float]]
         low = float(span[1]) if span[1] else RACK_FROM[unit]
         high = float(next(one for one in span.groups()[1:] if one))
         if low < high <= HEAVIEST[unit]:
-            pieces += [(2, low + n * step) for n in range(int((high - low) / step + 1e-6) + 1)]
+            pieces += [(2, mass) for mass in _span(low, high, step)]
         text = text.replace(span[0], " ")
     for times in _TIMES.finditer(text):
         pieces.append((int(times[1]), float(times[2])))
@@ -171,6 +177,12 @@ def _pieces(text: str, step: float, unit: Unit) -> tuple[list[tuple[int, float]]
     return good, left
 
 
+def _span(low: float, high: float, step: float) -> list[float]:
+    """From low to high in steps; a top that the steps miss is there as well."""
+    masses = [low + n * step for n in range(int((high - low) / step + 1e-6) + 1)]
+    return masses if high - masses[-1] < 1e-6 else [*masses, high]
+
+
 def _with_nouns(chunks: list[_Chunk]) -> list[_Chunk]:
     """Masses without a noun belong to the noun before them, else to the one after, else they are dumbbells."""
     named: list[_Chunk] = []
@@ -183,10 +195,11 @@ def _with_nouns(chunks: list[_Chunk]) -> list[_Chunk]:
         if one.noun is None and one.pieces and not one.left:
             like = before or following
             noun: Noun = like.noun if like and like.noun in ("plate", "dumbbell", "kettlebell") else "dumbbell"
+            noun = "plate" if like is not None and like.noun == "bar" else noun
             named.append(_Chunk(one.text, noun, "", one.pieces, ""))
             continue
         named.append(one)
-        before = one if one.noun in ("plate", "dumbbell", "kettlebell") and one.pieces else None
+        before = one if one.noun == "bar" or (one.noun in ("plate", "dumbbell", "kettlebell") and one.pieces) else None
     return named
 
 

@@ -72,6 +72,22 @@ CITIES: Final[Mapping[str, str]] = {
 }
 """Places that are no zone's own name. A country is here only where most of it keeps one time."""
 
+CLOCKS: Final[Mapping[str, str]] = {
+    name: key
+    for key, names in {
+        "Europe/Berlin": "cet cest",
+        "Europe/London": "bst uk",
+        "Europe/Helsinki": "eet eest",
+        "America/New_York": "est edt et eastern",
+        "America/Chicago": "cst cdt ct central",
+        "America/Denver": "mst mdt mt mountain",
+        "America/Los_Angeles": "pst pdt pt pacific",
+        "Australia/Sydney": "aest aedt",
+    }.items()
+    for name in names.split()
+}
+"""Names of clocks, each with the zone of most who say so; the receipt names the place, so that another can be said."""
+
 PARTLY: Final[Mapping[int, str]] = {
     -570: "Pacific/Marquesas", -210: "America/St_Johns", 210: "Asia/Tehran", 270: "Asia/Kabul", 330: "Asia/Kolkata",
     345: "Asia/Kathmandu", 390: "Asia/Yangon", 525: "Australia/Eucla", 570: "Australia/Darwin",
@@ -110,6 +126,7 @@ class ZoneFound:
 def zone_in(text: str, here: Here) -> ZoneFound | None:
     """The zone that the words name."""
     words = re.sub(r"^(?:i ?a?m (?:now )?(?:in|at)|in|from|near|i live in|my (?:time ?)?zone is) ", "", text.strip())
+    words = re.sub(r"(?<=\w) time$", "", words)
     named = place(words, here.known) or place(words.split(",")[0].strip(), here.known)
     if named is not None:
         return ZoneFound(named)
@@ -124,7 +141,7 @@ def zone_in(text: str, here: Here) -> ZoneFound | None:
 
 def place(words: str, known: Known) -> str | None:
     """The zone of a place by name."""
-    return CITIES.get(words) or known.get(words) or known.get(words.replace("-", " "))
+    return CITIES.get(words) or CLOCKS.get(words) or known.get(words) or known.get(words.replace("-", " "))
 
 
 def _difference(local: int, now: datetime) -> int:
