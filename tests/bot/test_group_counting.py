@@ -1,8 +1,13 @@
 """What counts, through the whole pass: what waits for the coach, the coach's word, edits, closed weeks, a restart."""
 
+from collections.abc import Mapping
+from datetime import date
+from functools import partial
 from pathlib import Path
 
-from bot.store import contest
+from sqlalchemy import Connection
+
+from bot.store import contest, contest_facts, people
 from bot.store.contest_tables import challenge, verdict
 from tests.bot.group_world import ROW, RUTH, SQUAT, TOMAS, EveryText, World, lines, the, world
 from tests.bot.shell import INES, HandClock, shell
@@ -89,6 +94,34 @@ async def test_a_report_beyond_belief_waits_for_the_coach(tmp_path: Path) -> Non
         assert (await lines(here))[0] != points
         await here.press(INES, f"c:no:{waiting[0].id}", chat=INES, private=True)
         assert here.room.wire.texts(INES)[-1] == "That was settled already."
+
+
+async def test_what_the_coach_refused_is_no_part_of_the_forecast_for_later_reports(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        for day in (0, 3, 7):
+            here.to(day, 18)
+            await here.train(RUTH)
+        here.to(10, 18)
+        await here.train(RUTH, "20 20")
+        here.to(11, 11)
+        await here.look()
+        (first, second) = await here.room.rows(verdict)
+        await here.press(INES, f"c:no:{first.id}", chat=INES, private=True)
+        await here.press(INES, f"c:yes:{second.id}", chat=INES, private=True)
+        here.to(14, 18)
+        await here.train(RUTH)
+        then, later = [
+            await here.room.store.read(partial(_known_before, here, on)) for on in (first.on, date(2026, 3, 16))
+        ]
+        assert later[first.exercise] == then[first.exercise]
+        assert later[second.exercise] != then[second.exercise]
+
+
+def _known_before(here: World, on: date, conn: Connection) -> Mapping[str, str]:
+    """The estimates that reports of that day are held against."""
+    who = people.by_name(conn, "Ruth")[0].id
+    planned = contest_facts.planned(conn, who, on, on)[on]
+    return contest_facts.told(conn, who, on, planned, here.room.parts.folding).before
 
 
 async def test_the_coach_takes_a_session_out_that_nobody_asked_about_and_puts_it_back(tmp_path: Path) -> None:
