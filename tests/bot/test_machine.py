@@ -76,7 +76,8 @@ class Model:
         known = [one for one in known if before is None or one.message < before]
         today = [one for one in known if one.at.astimezone(ZONE).date() == now.astimezone(ZONE).date()]
         late = [one for one in known if now - one.at <= CORRECTS]
-        return (today or late or [None])[-1]
+        found = today or late
+        return found[-1] if found else None
 
     def did(self, doing: Doing) -> None:
         self.doings.append(doing)
@@ -110,7 +111,8 @@ class Anything(RuleBasedStateMachine):
         self.loop = asyncio.new_event_loop()
         self.folder = TemporaryDirectory()
         self.wire, self.clock = FakeWire(), HandClock(datetime(2026, 3, 2, 18, 31, tzinfo=ZONE).astimezone(UTC))
-        self.model, self.typed, self.update = Model(), {}, 0
+        self.model, self.update = Model(), 0
+        self.typed: dict[int, tuple[int, str]] = {}
         self.room: Any = None
 
     def run_(self, work: Any) -> Any:
@@ -150,8 +152,9 @@ class Anything(RuleBasedStateMachine):
         self.update = self.room.number
         self.run_(self.room.hear(raw))
         assert len(self.wire.texts(RUTH)) > before, f"no answer to {text!r}"
-        return self.run_(self.room.store.read(lambda conn: conn.execute(
-            select(inbox.c.seq).where(inbox.c.update_id == self.update)).scalar_one()))  # fmt: skip
+        mine = select(inbox.c.seq).where(inbox.c.update_id == self.update)
+        number: int = self.run_(self.room.store.read(lambda conn: conn.execute(mine).scalar_one()))
+        return number
 
     # What the lifter does
 

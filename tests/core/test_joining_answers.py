@@ -34,7 +34,8 @@ SAID: dict[Key, dict[str, Wish | None]] = {
     },
     "zone": {
         "berlin time": Zoned("Europe/Berlin"), "same": Zoned("Europe/Berlin"), "CET": Zoned("Europe/Berlin"),
-        "central time": Zoned("America/Chicago"), "it's 7pm here": Zoned("Europe/Berlin"), "yep": Zoned("Europe/Berlin"),
+        "central time": Zoned("America/Chicago"), "it's 7pm here": Zoned("Europe/Berlin"),
+        "yep": Zoned("Europe/Berlin"),
         "near Munich": Zoned("Europe/Berlin"), "new york city": Zoned("America/New_York"),
     },
     "days": {
