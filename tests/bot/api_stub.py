@@ -80,7 +80,7 @@ class Refusal(Exception):
 class BotApi:
     """The server and its control plane. ``blocked``, ``moved``, ``topics``, ``hook``: the chat world's state."""
 
-    def __init__(self, token: str) -> None:
+    def __init__(self, token: str, first_update: int = 1) -> None:
         self.token = token
         self.calls: list[Call] = []
         self.sent: list[Delivered] = []
@@ -90,7 +90,7 @@ class BotApi:
         self.hook: Mapping[str, Any] | None = None
         self._script: defaultdict[str, deque[Fault | None]] = defaultdict(deque)
         self._waiting: list[tuple[int, object]] = []
-        self._next_update = 1
+        self._next_update = first_update
         self._next_message = 1_000_000
         self._news = asyncio.Condition()
         self._poller = 0
