@@ -162,18 +162,14 @@ def demo(
 @app.command()
 def backup(file: Annotated[Path, typer.Argument(help="The copy to make.")], store: StoreUrl = None) -> None:
     """Make a consistent copy of the store, also while the service runs."""
-    from bot.store import backup as copies
-
-    size = _guarded(lambda: copies.back_up(_store(store), file))
+    size = _guarded(lambda: _copies(url := _store(store)).back_up(url, file))
     sys.stderr.write(f"{file}: {size} bytes\n")
 
 
 @app.command()
 def restore(file: Annotated[Path, typer.Argument(help="The copy to put back.")], store: StoreUrl = None) -> None:
     """Put a copy in the place of an empty store."""
-    from bot.store import backup as copies
-
-    _guarded(lambda: copies.restore(file, _store(store)))
+    _guarded(lambda: _copies(url := _store(store)).restore(file, url))
 
 
 @app.command()
@@ -216,6 +212,17 @@ def _store(url: str | None, *, quiet: bool = False) -> str:
     """The store that was named, else the one of the settings."""
     settings = _settings(quiet=quiet)
     return url or settings.store
+
+
+def _copies(url: str) -> Any:
+    """What makes copies of a store of that kind."""
+    from bot.store import backup, urls
+
+    if not urls.is_served(url):
+        return backup
+    from bot.store import dumps
+
+    return dumps
 
 
 def _run(work: Coroutine[Any, Any, T]) -> T:

@@ -22,7 +22,7 @@ from bot.folding import FOLDING
 from bot.ports import StoreError
 from bot.store import people, progress
 from bot.store.engine import Store
-from bot.store.urls import file_of
+from bot.store.urls import file_of, is_served
 
 _BUILT: Final = datetime(2026, 11, 1, tzinfo=UTC)
 """A clock before this version was written is wrong."""
@@ -83,6 +83,8 @@ def _zones() -> Finding:
 
 async def _store(url: str, *, rebuild: bool) -> list[Finding]:
     try:
+        if is_served(url):
+            return await _database(url, rebuild=rebuild)
         file = file_of(url)
         if not file.exists():
             return [Finding("store", well=True, words=f"none yet at {file}; it is made when the service starts")]
@@ -91,6 +93,16 @@ async def _store(url: str, *, rebuild: bool) -> list[Finding]:
             return [*found, await _estimates(store)] if rebuild else found
     except StoreError as trouble:
         return [Finding("store", well=False, words=str(trouble))]
+
+
+async def _database(url: str, *, rebuild: bool) -> list[Finding]:
+    from bot import doctor_database as looks
+
+    async with await Store.open(url, hold=False, create=False) as store:
+        seen = {"store": await store.read(looks.server), "queue": await store.read(looks.queue)}
+        seen["copies"] = looks.copies()
+        found = [*(Finding(about, *said) for about, said in seen.items()), await store.read(_people)]
+        return [*found, await _estimates(store)] if rebuild else found
 
 
 def _tables(conn: Connection) -> Finding:

@@ -89,8 +89,8 @@ class Lanes:
         """Give to others what dead workers hold."""
         try:
             for job in await self._app.job_manager.get_stalled_jobs(seconds_since_heartbeat=DEAD_AFTER):
-                await self._give_on(job)
-                log.warning("chat_taken_up")
+                if await self._given_on(job):
+                    log.warning("chat_taken_up")
         except (ConnectorException, DriverError) as trouble:
             fault(log, "queue_failed", trouble)
 
@@ -98,12 +98,16 @@ class Lanes:
         """Say a word to every process that listens on a channel of the database."""
         await self._connector.execute_query_async("SELECT pg_notify(%(channel)s, %(word)s)", channel=channel, word=word)
 
-    async def _give_on(self, job: Job) -> None:
+    async def _given_on(self, job: Job) -> bool:
+        """False: another process was quicker."""
         try:
             await self._app.job_manager.retry_job(job)
         except UniqueViolation:  # the chat waits anew already
             if job.id is not None:
                 await self._app.job_manager.finish_job_by_id_async(job.id, Status.FAILED, delete_job=True)
+        except ConnectorException:
+            return False
+        return True
 
     async def _work(self, bot: str, channel: str, chat: int) -> None:
         work = self._works.get(bot)

@@ -4,7 +4,7 @@ Several services may open the same at once; they take turns at it.
 """
 
 from collections.abc import Callable
-from typing import Final
+from typing import Final, TypeVar
 
 from sqlalchemy import Connection, text
 from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
@@ -13,6 +13,8 @@ from bot.ports import StoreError
 from bot.store import migrate
 from bot.store.postgres import House, Pool, named
 from bot.store.urls import BOT, parsed
+
+T = TypeVar("T")
 
 _TURN: Final = 0x72756E67
 """The advisory lock of who brings tables up to date; a number of ours."""
@@ -51,6 +53,14 @@ async def enter(pool: Pool, schema: str | None, *, hold: bool, create: bool, own
             f"the store's database cannot be used ({_short(problem)}): is it there and reachable?"
         ) from None
     return house
+
+
+async def seen(pool: Pool, schema: str | None, look: Callable[[Connection], T]) -> T:
+    """What a look at a bot's tables finds, as they are. Raises StoreError."""
+    try:
+        return await House(pool, schema, own=False).read(look)
+    except DBAPIError as problem:
+        raise StoreError(f"the store's database cannot be used ({_short(problem)})") from None
 
 
 async def bring_up(pool: Pool, take_steps: Callable[[Connection], None]) -> None:
