@@ -19,7 +19,7 @@ from core.model.acts import Act, Alarm
 from core.model.book import Book, Incoming
 from core.model.outcome import AgendaChange, Outcome
 from core.model.reading import Reading
-from core.read.reader import read
+from core.read.reader import plainly, read
 from core.say.reply import Moment, reminded, replied
 
 
@@ -61,12 +61,14 @@ _REMINDERS: Final[Mapping[str, Callable[[Scene, date, str], Scene]]] = {
 def _heard(scene: Scene, text: str) -> Scene:
     """A text: the answer to the open question, an everyday phrase, or something to be read."""
     reading = offers.offered(scene, _read(scene, text), lambda setting: read(text, setting))
-    chosen = _answer_of(scene, text, reading)
+    said = tuple(dict.fromkeys((text, plainly(text, scene.book.profile.language))))
+    chosen = _answer_of(scene, said, reading)
     if chosen is not None:
         return _answered(scene, chosen)
-    if talk.open_question(scene) is not None and answers.is_place(text):
+    if talk.open_question(scene) is not None and any(map(answers.is_place, said)):
         return talk.asks_again(scene)
-    return talk.phrase(scene, text, heard=bool(reading.acts)) or _worked(scene, reading, text)
+    phrases_said = (talk.phrase(scene, words, heard=bool(reading.acts)) for words in said)
+    return next(filter(None, phrases_said), None) or _worked(scene, reading, text)
 
 
 def _read(scene: Scene, text: str) -> Reading:
@@ -81,13 +83,13 @@ def _worked(scene: Scene, reading: Reading, text: str) -> Scene:
     return talk.asks(scene, reading.ask) if reading.ask else scene
 
 
-def _answer_of(scene: Scene, text: str, reading: Reading) -> tuple[Act, ...] | None:
-    """The acts that the open question is answered with, if the text is an answer to it."""
+def _answer_of(scene: Scene, said: tuple[str, ...], reading: Reading) -> tuple[Act, ...] | None:
+    """The acts that the open question is answered with, if the text, as typed or put plainly, is an answer to it."""
     pending = talk.open_question(scene)
     if pending is None or any(isinstance(act, Alarm) for act in reading.acts):
         return None
     question = answers.Question(pending, scene.book.lifter.unit, lambda words: _read(scene, words))
-    chosen = answers.typed(question, text)
+    chosen = next((acts for acts in (answers.typed(question, words) for words in said) if acts is not None), None)
     return reading.acts if chosen is None and answers.restated(pending, reading) else chosen
 
 

@@ -42,7 +42,7 @@ class Gloss:
 class Glossary:
     """One further language, indexed over the reader's own."""
 
-    __slots__ = ("_first", "_gloss", "_glued", "_known", "_ours", "_phrases", "_speller", "_theirs", "own")
+    __slots__ = ("_first", "_gloss", "_glued", "_known", "_named", "_ours", "_phrases", "_speller", "_theirs", "own")
 
     def __init__(self, gloss: Gloss, lexicon: Lexicon, called: Mapping[str, str]) -> None:
         """``lexicon`` holds the reader's own words; ``called`` maps an exercise to a name in them."""
@@ -65,6 +65,7 @@ class Glossary:
         self._ours = frozenset(words | plain) - lexicon.known - lexicon.plain
         self._theirs = (lexicon.known | lexicon.plain) - words - plain - lexicon.names.words()
         self._first = lexicon
+        self._named = self._ours & named.words()
         self._glued = frozenset(word for word in words if word.startswith(GLUED))
         short = {word for word in plain if len(word) < SHORTEST_MENDED}
         self._speller = Speller(frozenset(words | short | lexicon.names.words()), named.words())
@@ -96,6 +97,8 @@ class Glossary:
     def _is_ours(self, tokens: list[Token]) -> bool:
         """Whether the message speaks this language rather than the reader's own."""
         words = {token.text for token in tokens if token.kind == "word"}
+        if words & self._named:
+            return True
         ours, theirs = len(words & self._ours), len(words & self._theirs)
         if not ours and not theirs:
             unknown = words - self._known

@@ -8,11 +8,18 @@ from dataclasses import dataclass
 
 from core.model.reading import Reading, Setting
 from core.read.message import Message
+from core.read.words.languages import language
 
 
 def read(text: str, setting: Setting) -> Reading:
     """Read one message. Never raises for any text."""
     return Message(text, setting).reading()
+
+
+def plainly(text: str, code: str) -> str:
+    """The message in the reader's own words, for those who know whole phrases only in these; ``code``: the lifter's
+    language."""
+    return " ".join(token.text for token in language(code).tokens(text))
 
 
 @dataclass(frozen=True, slots=True)

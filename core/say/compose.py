@@ -72,7 +72,8 @@ def question(fact: Question, voice: Voice) -> Composed:
 
 def _asked(voice: Voice, fact: Asked) -> tuple[str, Ask]:
     options = tuple(
-        option if option.label else replace(option, label=_label(voice, option)) for option in fact.ask.options
+        replace(option, label=_named(voice, option) if fact.ask.about == "exercise" else _worded(voice, option))
+        for option in fact.ask.options
     )
     words = voice.say("ask.unlikely" if fact.unlikely else _question_key(fact.ask))
     return (voice.say("ask.again", question=words) if fact.again else words), replace(fact.ask, options=options)
@@ -87,6 +88,16 @@ def _question_key(ask: Ask) -> str:
     if len(ask.options) != 1 or ask.about in ("load", "reps", "exercise"):
         return f"ask.{ask.about}"
     return "ask.confirm"
+
+
+def _worded(voice: Voice, option: Option) -> str:
+    return option.label or _label(voice, option)
+
+
+def _named(voice: Voice, option: Option) -> str:
+    """The exercise that an answer settles, by the name that the person knows it by."""
+    named = {act.exercise for act in option.acts if isinstance(act, SetAct) and act.exercise}
+    return voice.exercise(named.pop()) if len(named) == 1 else _worded(voice, option)
 
 
 def _label(voice: Voice, option: Option) -> str:

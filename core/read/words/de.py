@@ -110,7 +110,7 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
     ("belt", "gürtel, dipgürtel"),
     ("added", "zusatzgewicht, zusatz, zusätzlich, extragewicht, extra"),
     ("weighted", "gewichtete, mit zusatzgewicht, mit gewicht, beschwerte"),
-    ("assisted", "unterstützung, unterstützt, unterstützte, mit unterstützung, assistiert, assistierte, hilfe, entlastung, mit entlastung"),
+    ("assisted", "unterstützung, unterstützt, unterstützte, mit unterstützung, assistiert, assistierte, entlastung, mit entlastung"),
     ("band assisted", "mit band, mit widerstandsband, mit gummiband, mit bandunterstützung, bandunterstützt, mit bandhilfe"),
     ("band", "gummiband, widerstandsband, fitnessband, bändern"),
     ("green", "grün*"),

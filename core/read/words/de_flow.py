@@ -115,6 +115,17 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("forget", "vergiss"),
     ("everything today", "alles von heute, alles heute, die ganze einheit, das ganze training, das heutige training, die heutige einheit, alle sätze von heute"),
     ("weighed in at", "wiege, ich wiege, wiege heute, wieg, gewogen, waage sagt, die waage sagt, waage zeigt, die waage zeigt, auf der waage, waage, mein gewicht, mein gewicht ist, körpergewicht heute, gewicht heute, gewicht heute früh, gewicht heute morgen, mein körpergewicht, gewogen heute, hab mich gewogen, wiege gerade, wiege aktuell, morgengewicht, wiege jetzt, mein gewicht heute"),
+    # to the service itself
+    ("help", "hilfe, hilf mir, hilfe bitte, wie geht das, was kannst du"),
+    ("undo", "rückgängig, mach rückgängig, rückgängig machen, mach das rückgängig"),
+    ("hello", "hallo, moin, servus, guten tag, guten morgen, guten abend, grüß dich, hi"),
+    ("ok", "alles klar, passt, verstanden, geht klar, in ordnung, perfekt"),
+    ("one moment", "moment, einen moment, moment mal, warte kurz, gleich zurück"),
+    ("im fine now", "mir gehts gut, mir gehts wieder gut, mir geht es gut, mir geht es wieder gut, geht wieder, alles wieder gut, fehlalarm, ist vorbei, mir gehts besser"),
+    ("not today", "heute nicht, heute kein training, kann heute nicht, heute gehts nicht, heute trainiere ich nicht"),
+    ("not tomorrow", "morgen nicht, morgen kein training, kann morgen nicht"),
+    ("move it to tomorrow", "auf morgen verschieben, verschieb auf morgen, verschieb es auf morgen, lieber morgen, verschiebe auf morgen"),
+    ("travelling", "verreist, auf reisen, bin verreist, bin unterwegs, unterwegs"),
     # chat
     ("gym", "studio, fitnessstudio"),
     ("opens", "macht auf, öffnet, hat auf, hat offen, macht um, öffnet um, hat geöffnet"),
