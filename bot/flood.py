@@ -23,11 +23,19 @@ class Flood:
 
     def wait(self, lane: Hashable, now: datetime) -> float:
         """Seconds until the lane's next message may be worked; 0: it may now."""
-        opens = self._full_at.get(lane, now) - EVERY * (BURST - 1)
+        opens = self._used(lane, now) - EVERY * (BURST - 1)
         return max(0.0, (opens - now).total_seconds())
 
     def took(self, lane: Hashable, now: datetime) -> None:
         """One of its messages is worked."""
         if len(self._full_at) >= _REMEMBERED:
             self._full_at = {one: at for one, at in self._full_at.items() if at > now}
-        self._full_at[lane] = max(self._full_at.get(lane, now), now) + EVERY
+        self._full_at[lane] = max(self._used(lane, now), now) + EVERY
+
+    def _used(self, lane: Hashable, now: datetime) -> datetime:
+        """Never further ahead than a whole burst: a clock that was put back must not silence anyone."""
+        at = self._full_at.get(lane)
+        if at is None:
+            return now
+        used = self._full_at[lane] = min(at, now + EVERY * BURST)
+        return used

@@ -100,10 +100,15 @@ class Buckets:
     def take(self, one: Queued, now: datetime) -> None:
         """It goes now."""
         for key, rate in self._of(one):
-            self._full_at[key] = max(self._full_at.get(key, now), now) + rate.every
+            self._full_at[key] = max(self._used(key, rate, now), now) + rate.every
 
     def _opens(self, key: object, rate: Allowance, now: datetime) -> datetime:
-        return max(now, self._full_at.get(key, now) - rate.every * (rate.burst - 1))
+        return max(now, self._used(key, rate, now) - rate.every * (rate.burst - 1))
+
+    def _used(self, key: object, rate: Allowance, now: datetime) -> datetime:
+        """Never further ahead than a whole burst: a clock that was put back must not silence anyone."""
+        used = self._full_at[key] = min(self._full_at.get(key, now), now + rate.every * rate.burst)
+        return used
 
     def _of(self, one: Queued) -> list[tuple[object, Allowance]]:
         of_chat = self.pace.person if one.private else self.pace.group

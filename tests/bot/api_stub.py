@@ -78,7 +78,10 @@ class Refusal(Exception):
 
 
 class BotApi:
-    """The server and its control plane. ``blocked``, ``moved``, ``topics``, ``hook``: the chat world's state."""
+    """The server and its control plane. ``blocked``, ``moved``, ``topics``, ``hook``: the chat world's state.
+
+    ``delay``: seconds that each send takes.
+    """
 
     def __init__(self, token: str, first_update: int = 1) -> None:
         self.token = token
@@ -88,6 +91,7 @@ class BotApi:
         self.moved: dict[int, int] = {}
         self.topics: set[int] = set()
         self.hook: Mapping[str, Any] | None = None
+        self.delay = 0.0
         self._script: defaultdict[str, deque[Fault | None]] = defaultdict(deque)
         self._waiting: list[tuple[int, object]] = []
         self._next_update = first_update
@@ -186,6 +190,8 @@ class BotApi:
             return web.Response(body=fault.body, status=fault.status, content_type="application/json")
         if fault is not None and not fault.accepted:
             return _cut(request)
+        if self.delay and call.method.startswith("send"):
+            await asyncio.sleep(self.delay)
         try:
             result = await _METHODS.get(call.method, BotApi._unknown)(self, call)
         except Refusal as refusal:

@@ -132,6 +132,9 @@ def test_a_flood_is_forgotten_once_it_is_over() -> None:
     assert flood.wait("a", now) == pytest.approx(EVERY.total_seconds())
     assert flood.wait("b", now) == 0
     assert flood.wait("a", now + EVERY * BURST) == 0
+    flood.took("c", now + timedelta(days=7))
+    assert flood.wait("c", now) <= EVERY.total_seconds()
+    assert flood.wait("c", now + EVERY) == 0
     for lane in range(20_000):
         flood.took(lane, now + timedelta(seconds=lane))
     assert len(flood._full_at) <= 10_000

@@ -121,6 +121,20 @@ async def test_telegrams_limit_for_a_bot_is_kept_over_any_second(tmp_path: Path)
     assert all(later - sooner >= timedelta(seconds=1) for sooner, later in zip(times, times[30:], strict=False))
 
 
+async def test_a_clock_that_is_put_back_silences_nobody(tmp_path: Path) -> None:
+    async with shell(tmp_path, pace=TELEGRAM_PACE) as room:
+        await with_people(room)
+        room.clock.move(days=7)
+        await queue(room, RUTH, "ahead of its time")
+        await room.post.drain()
+        room.clock.move(days=-7)
+        await queue(room, RUTH, "1", "2")
+        while (until := await room.post.drain()) is not None:
+            assert until - room.clock() <= timedelta(seconds=3)
+            room.clock.at = until
+    assert room.wire.texts(RUTH) == ["ahead of its time", "1", "2"]
+
+
 async def test_told_to_wait_a_chat_waits_and_the_others_go_on(room: Shell) -> None:
     room.wire.script[RUTH] = [Later(7)]
     await queue(room, RUTH, "1", "2")
