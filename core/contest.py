@@ -9,7 +9,7 @@ from dataclasses import dataclass, field, replace
 from datetime import UTC, date, tzinfo
 
 from core.advising import advise_from, load
-from core.challenge.judging import Surprise, beyond_belief, considered, result_of, surprise
+from core.challenge.judging import Surprise, beyond_belief, considered, no_more_than, result_of, surprise
 from core.challenge.telling import Telling, told_live
 from core.decide.judge import as_asked
 from core.evidence.aches import loads_part
@@ -27,7 +27,8 @@ from core.model.target import Aim, Target, TargetSet
 class Told:
     """One member's day as it stands: what was planned, the acts kept for it, the targets in force, what was known.
 
-    ``before`` maps an exercise to its progress text from before that day. ``off``: it was called off.
+    ``before`` maps an exercise to its progress text from before that day, ``believed`` to the sets of earlier days that
+    the coach let count though no forecast would have. ``off``: it was called off.
     """
 
     on: date
@@ -36,6 +37,7 @@ class Told:
     targets: Mapping[str, Target]
     lifter: Lifter
     before: Mapping[str, str] = field(default_factory=dict)
+    believed: Mapping[str, tuple[SetAct, ...]] = field(default_factory=dict)
     off: bool = False
     held: bool = False
     zone: tzinfo = UTC
@@ -102,7 +104,8 @@ def _attempt(told: Told, planned: Planned) -> Attempt:
     ached = any(loads_part(row_of(exercise), one.where) for one in _aching(told))
     off = _surprise(told, exercise, planned.aim, target, sets)
     result = result_of(target, sets, as_asked, off)
-    return Attempt(exercise, target.way, result, ached, "waits" if beyond_belief(off) else "unneeded")
+    waits = beyond_belief(off) and not no_more_than(sets, told.believed.get(exercise, ()))
+    return Attempt(exercise, target.way, result, ached, "waits" if waits else "unneeded")
 
 
 def _aching(told: Told) -> list[Ache]:

@@ -19,6 +19,7 @@ from core.contest import Told
 from core.evidence.numbers import value
 from core.model.acts import AcheAct, SetAct
 from core.model.book import Kept
+from core.model.challenge import Word
 from core.model.lifter import Ache, Lifter
 from core.model.plan import Plan, TrainingDay
 from core.model.target import Target
@@ -89,7 +90,7 @@ def _once(conn: Connection, who: int, first: date, last: date) -> dict[date, Pla
 def told(conn: Connection, who: int, on: date, planned: Planned, folding: Folding) -> Told:
     """The day as it stands, with the estimate from before it."""
     kept = _acts(conn, who, on)
-    refused = _refused(conn, who, on)
+    refused = _ruled(conn, who, on, "no")
     names = {one.act.exercise for one in kept if isinstance(one.act, SetAct) and one.act.exercise is not None}
     return Told(
         on=on,
@@ -98,6 +99,7 @@ def told(conn: Connection, who: int, on: date, planned: Planned, folding: Foldin
         targets=_targets(conn, who, on),
         lifter=_aching(conn, who, on),
         before={name: text for name in sorted(names) if (text := _before(conn, who, name, on, folding, refused))},
+        believed=_believed(conn, who, on),
         off=planned.off,
         held=_held(conn, who, on),
         zone=people.profile(conn, who).zone,
@@ -145,10 +147,21 @@ def _before(
     return folding.fold(exercise, None, days)
 
 
-def _refused(conn: Connection, who: int, on: date) -> frozenset[tuple[str, date]]:
-    """The reports from before that day that a coach refused: exercise ("" for the whole session) and day."""
-    said = (verdict.c.person == who, verdict.c.word == "no", verdict.c.on < on)
+def _ruled(conn: Connection, who: int, on: date, word: Word) -> frozenset[tuple[str, date]]:
+    """The reports from before that day on which coaches said so: exercise ("" for the whole session) and day."""
+    said = (verdict.c.person == who, verdict.c.word == word, verdict.c.on < on)
     return frozenset((row.exercise, row.on) for row in conn.execute(select(verdict).where(*said)))
+
+
+def _believed(conn: Connection, who: int, on: date) -> dict[str, tuple[SetAct, ...]]:
+    """The sets of reports beyond belief that a coach let count, by exercise."""
+    found: dict[str, tuple[SetAct, ...]] = {}
+    for exercise, day in sorted(_ruled(conn, who, on, "yes")):
+        sets = (
+            one.act for one in _acts(conn, who, day) if isinstance(one.act, SetAct) and one.act.exercise == exercise
+        )
+        found[exercise] = (*found.get(exercise, ()), *sets)
+    return found
 
 
 def _held(conn: Connection, who: int, on: date) -> bool:
@@ -165,6 +178,6 @@ def digest(conn: Connection, who: int, on: date, planned: Planned) -> str:
         planned.off,
         _held(conn, who, on),
         [[one.where, one.side, str(one.on), one.level] for one in _aching(conn, who, on).aches if one.on <= on],
-        sorted([exercise, str(day)] for exercise, day in _refused(conn, who, on)),
+        [sorted([exercise, str(day)] for exercise, day in _ruled(conn, who, on, word)) for word in ("yes", "no")],
     ]
     return hashlib.sha256(json.dumps(parts).encode()).hexdigest()

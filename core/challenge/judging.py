@@ -65,6 +65,19 @@ def beyond_belief(seen: Surprise) -> bool:
     return seen.above > value("challenge.beyond_z")
 
 
+def no_more_than(sets: tuple[SetAct, ...], believed: tuple[SetAct, ...]) -> bool:
+    """Whether every set is matched by one that was believed: at least as heavy, for at least as many."""
+    return all(any(_matches(known, act) for known in working_sets(believed)) for act in working_sets(sets))
+
+
+def _matches(known: SetAct, act: SetAct) -> bool:
+    if (count_of(known) or 0.0) < (count_of(act) or 0.0):
+        return False
+    if known.load is None or act.load is None:
+        return known.load == act.load
+    return known.load.kind == act.load.kind and (known.load.kg or 0.0) >= (act.load.kg or 0.0)
+
+
 def result_of(target: Target, sets: tuple[SetAct, ...], as_asked: AsAsked, seen: Surprise) -> Result:
     """What became of the target."""
     work = working_sets(sets)

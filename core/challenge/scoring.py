@@ -68,7 +68,7 @@ EXERCISE: Final[tuple[Row[Attempt], ...]] = (
     ),
     Row(
         "exercise.waits",
-        "A report that the forecast finds beyond belief counts once the coach says yes.",
+        "A report that the forecast finds beyond belief counts once the coach says yes; the like counts from then on.",
         "Points are for what was done; the coach knows the lifter, the forecast only the numbers.",
         lambda one: one.word == "waits",
         nothing,

@@ -109,7 +109,14 @@ async def test_what_the_coach_refused_is_no_part_of_the_forecast_for_later_repor
         await here.press(INES, f"c:no:{first.id}", chat=INES, private=True)
         await here.press(INES, f"c:yes:{second.id}", chat=INES, private=True)
         here.to(14, 18)
-        await here.train(RUTH)
+        await here.train(RUTH, "20 20")
+        here.to(15, 11)
+        await here.look()
+        assert [row.exercise for row in await here.room.rows(verdict)] == [
+            first.exercise,
+            second.exercise,
+            first.exercise,
+        ]
         then, later = [
             await here.room.store.read(partial(_known_before, here, on)) for on in (first.on, date(2026, 3, 16))
         ]

@@ -5,7 +5,7 @@ from datetime import datetime, timedelta
 
 import pytest
 
-from core.challenge.judging import Surprise, beyond_belief, considered, result_of, surprise
+from core.challenge.judging import Surprise, beyond_belief, considered, no_more_than, result_of, surprise
 from core.challenge.telling import Telling, told_live
 from core.decide.judge import as_asked
 from core.model.acts import SetAct
@@ -56,6 +56,23 @@ def test_beyond_belief_needs_both_the_spread_and_the_repetitions() -> None:
     assert not beyond_belief(surprise(did((11, 11, 11)), expected))
     assert beyond_belief(surprise(did((12, 9, 9)), expected))
     assert not beyond_belief(surprise(did((14, 14, 14)), tuple(Forecast(9.0, 2.0) for _ in range(3))))
+
+
+@pytest.mark.parametrize(
+    ("sets", "enough"),
+    [
+        (did((12, 9)), True),
+        (did((12, 12, 12)), True),
+        (did((13, 9)), False),
+        (did((9,), load=Load("per_hand", 12.5)), False),
+        (did((9,), load=Load("total", 10.0)), False),
+        (did((9,), load=None), False),
+        ((), True),
+    ],
+)
+def test_what_was_believed_once_is_not_asked_about_again(sets: tuple[SetAct, ...], enough: bool) -> None:
+    assert no_more_than(sets, did((12, 9))) is enough
+    assert no_more_than(sets, ()) is (sets == ())
 
 
 def test_what_is_forecast_is_what_was_done() -> None:

@@ -111,6 +111,9 @@ def test_a_report_is_held_against_the_forecast_made_before_it() -> None:
     assert [one.word for one in day_of(told(*done(7, 7), before=before)).attempts] == ["unneeded"]
     assert [one.word for one in day_of(told(*done(25, 25), before=before)).attempts] == ["waits"]
     assert [one.word for one in day_of(told(*done(25, 25))).attempts] == ["unneeded"]  # nothing is known yet
+    for reps, word in ((25, "unneeded"), (24, "waits")):
+        again = told(*done(25, 25), before=before, believed={SQUAT: done(reps)})
+        assert [one.word for one in day_of(again).attempts] == [word]
 
 
 def test_the_coachs_words_go_to_what_waits_and_to_nothing_else() -> None:
