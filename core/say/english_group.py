@@ -26,7 +26,7 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.line": "{place}. {name}: {points}{kept}{trend}",
     "group.line.new": "{name}: no place yet{kept}",
     "group.line.points": ("{n} point", "{n} points"),
-    "group.line.kept": (", {n} of {planned} sessions", ", {n} of {planned} sessions"),
+    "group.line.kept": (", {n} of {planned} session", ", {n} of {planned} sessions"),
     "group.line.up": ", up {n}",
     "group.line.down": ", down {n}",
     "group.line.even": "",

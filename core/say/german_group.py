@@ -21,7 +21,7 @@ GERMAN_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.line": "{place}. {name}: {points}{kept}{trend}",
     "group.line.new": "{name}: noch ohne Platz{kept}",
     "group.line.points": ("{n} Punkt", "{n} Punkte"),
-    "group.line.kept": (", {n} von {planned} Trainings", ", {n} von {planned} Trainings"),
+    "group.line.kept": (", {n} von {planned} Training", ", {n} von {planned} Trainings"),
     "group.line.up": ", plus {n}",
     "group.line.down": ", minus {n}",
     "group.line.even": "",

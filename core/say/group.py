@@ -67,7 +67,7 @@ def _lines(voice: Voice, table: Table) -> Iterable[str]:
 
 
 def _line(voice: Voice, one: Standing) -> str:
-    kept = voice.say("group.line.kept", one.kept, n=one.kept, planned=one.planned) if one.planned else ""
+    kept = voice.say("group.line.kept", one.planned, n=one.kept, planned=one.planned) if one.planned else ""
     if one.place is None or one.points is None:
         return voice.say("group.line.new", name=one.shown, kept=kept)
     points = _points(voice, one.points)

@@ -21,7 +21,7 @@ SPANISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.line": "{place}. {name}: {points}{kept}{trend}",
     "group.line.new": "{name}: sin puesto todavía{kept}",
     "group.line.points": ("{n} punto", "{n} puntos"),
-    "group.line.kept": (", {n} de {planned} sesiones", ", {n} de {planned} sesiones"),
+    "group.line.kept": (", {n} de {planned} sesión", ", {n} de {planned} sesiones"),
     "group.line.up": ", sube {n}",
     "group.line.down": ", baja {n}",
     "group.line.even": "",

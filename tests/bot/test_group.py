@@ -53,7 +53,7 @@ async def test_a_week_of_posts_one_message_edited_and_a_new_one_at_the_close(tmp
         assert first.split("\n")[:3] == [
             "Six, week 1 of 3.",
             "Nobody has a place yet.",
-            "R-h: no place yet, 1 of 1 sessions",
+            "R-h: no place yet, 1 of 1 session",
         ]
         assert "Steps this week: R-h (more repetitions)." in first
         here.to(1, 9, 20)
