@@ -10,17 +10,17 @@ from urllib.parse import urlsplit
 
 from telegram import Bot
 from telegram.error import TelegramError
-from telegram.request import HTTPXRequest
 from telegram.warnings import PTBUserWarning
 
 from bot.channels.telegram_errors import without_secret
+from bot.channels.telegram_http import Http
 from bot.ports import ChannelRefused
 
 TELEGRAM_URL: Final = "https://api.telegram.org/bot"
 """Telegram's own Bot API."""
 
 CONNECTIONS: Final = 16
-"""Most sends in flight; the client library gets slower with more."""
+"""Most sends in flight."""
 
 QUIETED: Final = ("Please use 'Bot", ".*`retry_after` will be of type")
 """Warnings of the library: that it has methods of its own (the raw form is the point here), and of a coming type."""
@@ -28,6 +28,7 @@ QUIETED: Final = ("Please use 'Bot", ".*`retry_after` will be of type")
 HUSHED: Final[dict[str, int]] = {
     "httpx": logging.WARNING,
     "httpcore": logging.WARNING,
+    "aiohttp": logging.WARNING,
     "telegram": logging.WARNING,
     "telegram.request.BaseRequest": logging.CRITICAL,  # logs an answer that it cannot read, whole, as an error
 }
@@ -44,12 +45,11 @@ class Client:
         for name, level in HUSHED.items():
             logging.getLogger(name).setLevel(level)
         self._token = token
-        direct = {"trust_env": False} if _is_loopback(base_url) else None
+        self._quiet: list[object] = []
+        proxied = not _is_loopback(base_url)
         # Each time-out that comes too early turns a delivered message into a doubtful one, so reading may take long.
-        polls = HTTPXRequest(1, read_timeout=poll_seconds + 10, connect_timeout=10, httpx_kwargs=direct)
-        sends = HTTPXRequest(
-            CONNECTIONS, read_timeout=20, write_timeout=10, connect_timeout=10, pool_timeout=20, httpx_kwargs=direct
-        )
+        polls = Http(1, poll_seconds + 10, proxied=proxied)
+        sends = Http(CONNECTIONS, 20, proxied=proxied)
         self._requests = (polls, sends)
         self._bot = Bot(token, base_url=base_url or TELEGRAM_URL, request=sends, get_updates_request=polls)
 
@@ -61,8 +61,10 @@ class Client:
 
     async def call(self, method: str, **arguments: Any) -> Any:
         """One call; its result as plain JSON values. Raises FAILURES of telegram_errors."""
-        for message in QUIETED:  # for each call, because whoever collects warnings may have set the filters back
-            warnings.filterwarnings("ignore", message=message, category=PTBUserWarning)
+        if warnings.filters[: len(QUIETED)] != self._quiet:  # whoever collects warnings may have set them back
+            for message in QUIETED:
+                warnings.filterwarnings("ignore", message=message, category=PTBUserWarning)
+            self._quiet = list(warnings.filters[: len(QUIETED)])
         return await self._bot.do_api_request(method, api_kwargs=arguments)
 
     def words_of(self, error: Exception) -> str:

@@ -8,7 +8,6 @@ from collections.abc import Callable
 from datetime import timedelta
 from typing import Final
 
-import httpx
 from telegram.error import (
     BadRequest,
     ChatMigrated,
@@ -21,6 +20,7 @@ from telegram.error import (
     TelegramError,
 )
 
+from bot.channels import telegram_http
 from bot.ports import Delivery, Later, Moved, Refused, Sent, Uncertain
 
 UNREADABLE: Final = (AttributeError, KeyError, RecursionError, TypeError, ValueError)
@@ -45,7 +45,7 @@ BAD_REQUESTS: Final[tuple[tuple[str, Delivery], ...]] = (
 )
 """Texts of a 400, lower case, that are no plain refusal."""
 
-NOT_SENT: Final = (httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout, httpx.ProxyError)
+NOT_SENT: Final = telegram_http.NOT_SENT
 """Causes that came before the first byte went out, so that trying again cannot double a message."""
 
 UNREACHABLE_WAIT: Final = 5.0

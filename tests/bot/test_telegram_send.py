@@ -6,7 +6,7 @@ from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from typing import Any
 
-import httpx
+import aiohttp
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -176,12 +176,10 @@ def caused(error: Exception, cause: Exception) -> Exception:
 @pytest.mark.parametrize(
     ("error", "meaning"),
     [
-        (caused(TimedOut(), httpx.ConnectTimeout("x")), Later(5.0, "bot")),
-        (caused(TimedOut("Pool timeout"), httpx.PoolTimeout("x")), Later(5.0, "bot")),
-        (caused(NetworkError("x"), httpx.ConnectError("x")), Later(5.0, "bot")),
-        (caused(TimedOut(), httpx.ReadTimeout("x")), Uncertain("why")),
-        (caused(TimedOut(), httpx.WriteTimeout("x")), Uncertain("why")),
-        (caused(NetworkError("x"), httpx.ReadError("x")), Uncertain("why")),
+        (caused(TimedOut(), aiohttp.ConnectionTimeoutError("x")), Later(5.0, "bot")),
+        (caused(TimedOut(), aiohttp.SocketTimeoutError("x")), Uncertain("why")),
+        (caused(TimedOut(), TimeoutError("x")), Uncertain("why")),
+        (caused(NetworkError("x"), aiohttp.ServerDisconnectedError("x")), Uncertain("why")),
         (TimedOut(), Uncertain("why")),
         (TelegramError("Invalid server response"), Uncertain("why")),
         (BadRequest("not enough rights"), Refused("why")),
