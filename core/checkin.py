@@ -38,8 +38,7 @@ def remind(kind: str, on: date, book: Book, now: datetime) -> Outcome:
     """What a row of the agenda that has come due says, and the rows that follow it. Nothing said: it was dropped."""
     kind, _, about = kind.partition(":")
     scene = opening.of_clock(on if kind == "prompt" else None, book, now, Advisers())
-    plan = (scene.book.planned_for_today if kind == "prompt" else None) or book.plan
-    judged = due.judge(kind, on, now, book.profile, plan)
+    judged = due.judge(kind, on, now, book.profile, scene.book.planned_for_today or book.plan)
     if judged.verdict == "wait":
         return Outcome(agenda=(AgendaChange(kind, on, judged.until),))
     if judged.verdict == "say" and kind in _REMINDERS:
@@ -115,8 +114,7 @@ def _pressed(scene: Scene, data: str) -> Scene:
 def _said(scene: Scene) -> Outcome:
     """The changes with the words for them; an edit of the message that raised the open question closes that one."""
     book, out = scene.book, scene.outcome()
-    closed = scene.edited and book.pending is not None and book.pending.message == scene.came
-    rows = (*out.agenda, *due.replanned(book.profile, out.planned, scene.now))
-    out = replace(out, answered=out.answered or closed, agenda=rows)
+    closed = out.answered or (scene.edited and book.pending is not None and book.pending.message == scene.came)
+    out = replace(out, answered=closed, agenda=(*out.agenda, *due.replanned(book.profile, out.planned, scene.now)))
     moment = Moment(book.profile, book.lifter.unit, scene.came, scene.now, scene.words)
     return replied(out, scene.facts, scene.alerts, moment)

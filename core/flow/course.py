@@ -48,7 +48,10 @@ def listed(scene: Scene, *, started: bool = True) -> Listed | None:
         )
         for p in places
     )
-    return Listed(planned.title, lines, planned.at, minutes(scene, places), started)
+    waits = tuple(
+        one.exercise for one in day.places(scene.book, scene.on) if day.is_off(scene.book, one) and not one.left_out
+    )
+    return Listed(planned.title, lines, planned.at, minutes(scene, places), started, waits=waits)
 
 
 def minutes(scene: Scene, places: Sequence[day.Place]) -> int:
@@ -129,9 +132,14 @@ def _coming(scene: Scene, names: Sequence[str]) -> tuple[NextTime, ...]:
     return tuple(NextTime(name, one.way, one.sets) for name, one in advice)
 
 
+def is_on(scene: Scene) -> bool:
+    """A session is planned today or under way."""
+    busy = any(isinstance(kept.act, SetAct | Begin) for kept in day.acts_on(scene.book, scene.on))
+    return busy or bool(day.places(scene.book, scene.on))
+
+
 def standing(scene: Scene) -> Scene:
     """With what comes next, unless targets are held or nothing was ever begun."""
     if scene.book.hold:
         return scene
-    busy = any(isinstance(kept.act, SetAct | Begin) for kept in day.acts_on(scene.book, scene.on))
-    return announced(scene) if busy or day.places(scene.book, scene.on) else scene.says(Told("next.unplanned"))
+    return announced(scene) if is_on(scene) else scene.says(Told("next.unplanned"))

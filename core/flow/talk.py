@@ -10,7 +10,7 @@ from core.flow import calendar, course, day, mends
 from core.flow.phrases import Phrase, is_unlikely, phrase_of, shape_of
 from core.flow.records import as_done, load_unknown
 from core.flow.scene import Scene
-from core.flow.targets import opened, still_to_do
+from core.flow.targets import next_time, opened, still_to_do
 from core.flow.work import work
 from core.model.acts import Begin, Finish, SetAct, Skip, Swap
 from core.model.book import Pending
@@ -72,6 +72,8 @@ def _why(scene: Scene) -> Scene:
     if exercise is None:
         return scene.says(Told("why.none"))
     advice = scene.adviser.today(scene.book, scene.on, exercise, scene.done(exercise))
+    if day.is_complete(scene.book, scene.on, exercise):
+        advice = next_time(scene, exercise)  # all done today: what is asked for now is the next time
     if not advice.why:
         return scene.says(Told("why.none"))
     return scene.says(*(_explained(scene, reason) for reason in advice.why))
@@ -111,6 +113,7 @@ _ANSWERS: Final[Mapping[Phrase, Callable[[Scene], Scene]]] = {
     "skip": lambda scene: work(scene, (Skip(),)),
     "swap": lambda scene: work(scene, (Swap(),)),
     "done": _done,
+    "finish": lambda scene: work(scene, (Finish(),)),
     "where": where,
     "why": _why,
     "well_again": _well_again,

@@ -68,10 +68,15 @@ def _followed(scene: Scene, acts: Sequence[Act], *, asks: bool) -> Scene:
     if Finish in kinds:
         return course.closed(scene)
     asked = asks or any(isinstance(fact, EraseAsked | Offered) for fact in scene.facts)
-    if asked or not scene.live or not _is_about_today(acts):
+    if asked or not scene.live or not _is_about_today(acts) or _told_in_passing(scene, acts):
         return scene
     return course.standing(scene)
 
 
 def _is_about_today(acts: Sequence[Act]) -> bool:
     return any(isinstance(act, _MOVES_ON) and not (isinstance(act, SetAct) and act.day) for act in acts)
+
+
+def _told_in_passing(scene: Scene, acts: Sequence[Act]) -> bool:
+    """Only the body spoke, on a day without a session."""
+    return all(isinstance(act, AcheAct) for act in acts) and not course.is_on(scene)

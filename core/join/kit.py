@@ -189,11 +189,12 @@ def _with_nouns(chunks: list[_Chunk]) -> list[_Chunk]:
     before: _Chunk | None = None
     for place, one in enumerate(chunks):
         following = chunks[place + 1] if place + 1 < len(chunks) else None
+        ahead = next((each for each in chunks[place + 1 :] if each.noun is not None), None)
         if one.noun is None and not one.pieces and following and following.noun == "band" and " " not in one.left:
             named.append(_Chunk(one.text, "band", "", (), one.left))
             continue
         if one.noun is None and one.pieces and not one.left:
-            like = before or following
+            like = before or (ahead if ahead and all(count != 1 for count, _ in ahead.pieces) else None)
             noun: Noun = like.noun if like and like.noun in ("plate", "dumbbell", "kettlebell") else "dumbbell"
             noun = "plate" if like is not None and like.noun == "bar" else noun
             named.append(_Chunk(one.text, noun, "", one.pieces, ""))

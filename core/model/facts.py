@@ -147,6 +147,8 @@ class Listed:
     started: bool = True
     on: date | None = None
     """The day, where it is not today."""
+    waits: tuple[str, ...] = ()
+    """What is planned and not to be done now, for want of kit or for an ache."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -23,6 +23,7 @@ ENGLISH_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
     "about.nudges.off": "No word when a rest is over.",
     "about.kit.bands.plain": "bands",
     "begin.all_off": 'Started. All of today\'s exercises are off; write what you do instead, or say "swap" and the exercise.',
+    "list.waits": '{list}: not for now. "swap {one}" shows what could be done instead.',
     "list.head.day": "{title} on {day} at {time}, about {n} minutes.",
     "moved.off.day": "{day} is off. Nothing to make up for.",
     "moved.travelling.day": "Safe travels. {day} is off the list; whatever you do, write it and it is kept.",

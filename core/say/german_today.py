@@ -23,6 +23,7 @@ GERMAN_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
     "about.nudges.off": "Kein Bescheid mehr, wenn eine Pause um ist.",
     "about.kit.bands.plain": "Bänder",
     "begin.all_off": 'Begonnen. Alle Übungen von heute fallen aus; schreib, was du stattdessen machst, oder sag "swap" und die Übung.',
+    "list.waits": '{list}: vorerst nicht. "swap {one}" zeigt, was stattdessen geht.',
     "list.head.day": "{title} am {day} um {time}, etwa {n} Minuten.",
     "moved.off.day": "{day} fällt aus. Nichts nachzuholen.",
     "moved.travelling.day": "Gute Reise. {day} ist von der Liste; was du machst, schreib, und es wird behalten.",

@@ -2,7 +2,6 @@
 
 from typing import Final, get_args
 
-from core.evidence.desk import desk_value
 from core.model.course import Course, PictureWords
 from core.model.quantities import Way, from_kg
 from core.model.week import WeekFacts
@@ -86,7 +85,7 @@ def week(voice: Voice, facts: WeekFacts) -> str:
         if rows:
             groups.append(voice.say(f"about.week.{side}", list=voice.listed(rows)))
     if groups and facts.sets:
-        low, high = (voice.number(desk_value(key)) for key in ("sets.low", "sets.high"))
+        low, high = (voice.number(end) for end in facts.span)
         lines.append(voice.say("about.week.muscles", low=low, high=high, list="; ".join(groups)))
     return "\n".join(lines)
 

@@ -7,7 +7,7 @@ from core.model.facts import Line, Listed, Recapped, Skipped, Stepped, Swapped
 from core.model.target import TargetSet
 from core.say import figures
 from core.say.coming import next_time
-from core.say.render import Voice
+from core.say.render import Voice, capital
 
 LINES: Final = 5
 """A session is listed in five lines, its head among them. Design (the clock)."""
@@ -24,11 +24,17 @@ def _listed(voice: Voice, fact: Listed) -> list[str]:
         day = {} if fact.on is None else {"day": voice.weekday(fact.on)}
         key = "list.head.day" if day else "list.head"
         head = voice.say(key, title=title, time=voice.clock(fact.at), n=fact.minutes, **day)
-    room = LINES - 1
+    room = LINES - 1 - bool(fact.waits)
     shown = fact.lines if len(fact.lines) <= room else fact.lines[: room - 1]
     lines = [_line(voice, one) for one in shown]
     left = [voice.exercise(one.exercise) for one in fact.lines[len(shown) :]]
-    return [head, *lines, *([_more(voice, left)] if left else [])]
+    waits = [_waits(voice, fact.waits)] if fact.waits else []
+    return [head, *lines, *([_more(voice, left)] if left else []), *waits]
+
+
+def _waits(voice: Voice, names: tuple[str, ...]) -> str:
+    named = [voice.exercise(one) for one in names]
+    return voice.say("list.waits", list=capital(voice.listed(named)), one=named[0])
 
 
 def _more(voice: Voice, names: list[str]) -> str:

@@ -23,6 +23,7 @@ SPANISH_TODAY: Final[Mapping[str, str | tuple[str, str]]] = {
     "about.nudges.off": "Sin aviso al acabar una pausa.",
     "about.kit.bands.plain": "bandas",
     "begin.all_off": 'Empezado. Todos los ejercicios de hoy están fuera; escribe lo que hagas en su lugar, o di "swap" y el ejercicio.',
+    "list.waits": '{list}: por ahora no. "swap {one}" muestra qué se puede hacer en su lugar.',
     "list.head.day": "{title} el {day} a las {time}, unos {n} minutos.",
     "moved.off.day": "El {day} queda libre. Nada que recuperar.",
     "moved.travelling.day": "Buen viaje. El {day} sale de la lista; lo que hagas, escríbelo y se guarda.",
