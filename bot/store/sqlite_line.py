@@ -67,7 +67,12 @@ class Line(aiosqlite.Connection):
     def _call(self, act: Callable[[Connection], T]) -> T:
         if self._rows is None:
             raise ValueError("the line is closed")
-        return act(self._rows)
+        try:
+            return act(self._rows)
+        except BaseException:
+            if self._conn.in_transaction:  # a commit that failed leaves its transaction open
+                self._conn.rollback()
+            raise
 
     def _connected(self, file: Path, begins: Begins) -> sqlite3.Connection:
         raw = sqlite3.connect(file, isolation_level=None, cached_statements=_STATEMENTS_KEPT)
