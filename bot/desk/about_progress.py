@@ -8,7 +8,6 @@ from bot.desk import reviewing
 from bot.desk.oneself import Oneself
 from bot.recipes import WEEK
 from bot.store.outbox import Recipe
-from core.evidence.desk import desk_value
 from core.evidence.exercises import EXERCISES
 from core.join.wishes import CourseOf
 from core.model.course import MuscleSets, WeekView
@@ -67,8 +66,7 @@ def week(me: Oneself) -> list[str]:
 
 
 def _view(me: Oneself, facts: WeekFacts) -> WeekView:
-    low, high = desk_value("sets.low"), desk_value("sets.high")
-    rows = tuple(MuscleSets(say_progress.muscle(me.voice, one.muscle), one.sets, low, high) for one in facts.muscles)
+    rows = tuple(MuscleSets(say_progress.muscle(me.voice, one.muscle), one.sets, *one.asked) for one in facts.muscles)
     title = me.say("about.week.title", first=me.voice.date(facts.first), last=me.voice.date(facts.last))
     return WeekView(
         title, facts.kept, facts.planned, rows, say_progress.week_words(me.voice, title, facts.kept, facts.planned)

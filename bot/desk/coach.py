@@ -44,6 +44,22 @@ def heard(case: Case, coach: Person, chat: Chat, text: str, press: str | None) -
     return True
 
 
+def edited(case: Case, coach: Person, chat: Chat, text: str) -> bool:
+    """An order written over. What only asks or shows is worked anew; of all else it is said that it stays as it was."""
+    office = Office(case, coach, chat)
+    found = read_order(text, office.around()) if text.strip() else None
+    if found is None:
+        if not coach.lifts:
+            office.reply(office.say("desk.edited"))
+        return not coach.lifts
+    anew = isinstance(found, _ANEW) or (isinstance(found, About) and found.what != "clear")
+    if anew:
+        work(office, found)
+    else:
+        office.reply(office.say("desk.edited"))
+    return True
+
+
 def hint(case: Case, coach: Person, chat: Chat) -> None:
     """What can be said, for words that are no order."""
     office = Office(case, coach, chat)
@@ -53,6 +69,10 @@ def hint(case: Case, coach: Person, chat: Chat) -> None:
 def work(office: Office, found: Understood) -> None:
     """Carry an order out, or say what it lacks."""
     _WORK[type(found)](office, found)
+
+
+_ANEW: Final = (orders.NewPlan, orders.CopyPlan, orders.Easier, orders.WhatIf, WhichClient, NoClient, Lacking)
+"""Orders that change nothing before a yes, and those that are no whole order yet."""
 
 
 # Questions
@@ -189,6 +209,8 @@ _WORK: Final[Mapping[type, Callable[[Office, Any], None]]] = {
     orders.Under: _with_client(coach_targets.under),
     orders.NextTime: _with_client(coach_targets.next_time),
     orders.NoHeavier: _with_client(coach_targets.no_heavier),
+    orders.SetRange: _with_client(coach_targets.set_range),
+    orders.Easier: _with_client(coach_plans.easier),
     orders.WayOrder: _with_client(coach_targets.ways),
     orders.WhatIf: _with_client(coach_ahead.what_if),
     orders.Hour: coach_people.hour,

@@ -27,7 +27,7 @@ from core.say import figures
 from core.say.render import Voice
 from core.say.reply import voice_of
 
-DRAWN: Final = 240
+DRAWN: Final = 200
 """Sessions simulated for one order of ways; with them an answer takes less than two seconds."""
 FEWEST: Final = 5
 MOST: Final = 40

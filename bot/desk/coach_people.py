@@ -73,7 +73,7 @@ def ended(office: Office, question: Question) -> None:
     who = _own(office, question)
     if who is None:
         return
-    coaching.end_all_reins(office.conn, who.id, office.case.now, ("ask", "hold", "no_heavier", "ways", "fixed"))
+    coaching.end_all_reins(office.conn, who.id, office.case.now, ("ask", "hold", "no_heavier", "ways", "fixed", "sets"))
     people.make_lifter(office.conn, who.id, None)
     office.reply(office.say("desk.end.done", name=who.name))
     office.tell(who.id, office.say("desk.end.told", coach=office.coach.name))

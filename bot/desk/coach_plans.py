@@ -16,7 +16,7 @@ from core.notation.page import PlanReading, Remark, Unread
 from core.notation.read import read_plan
 from core.notation.write import write_plan
 from core.order.fit import fitted
-from core.order.orders import CopyPlan, NewPlan
+from core.order.orders import CopyPlan, Easier, NewPlan
 from core.read.finding import find, nearest
 from core.say import plans as say_plans
 from core.say.plans import Odd
@@ -64,6 +64,20 @@ def new(office: Office, who: Person, name: str, order: NewPlan) -> None:
     lines += ["", *tells] if tells else []
     last = office.say("plan.read.force", len(asks), n=len(asks)) if asks else office.say("plan.read.whole")
     _propose(office, who, plan, "written", [*lines, "", last])
+
+
+def easier(office: Office, who: Person, order: Easier) -> None:
+    """The present plan with easier weeks, or without, in force on a yes."""
+    now = plans.weekly(office.conn, who.id)
+    if not now.days:
+        office.reply(office.say("plan.none", name=order.who))
+        return
+    begun = now.starts is not None and now.starts <= office.today
+    starts = None if order.every is None and begun else now.starts
+    plan = _counted(replace(now, easier_every=order.every, starts=starts), now, office.today)
+    told = ["", *_easier(office, plan)] if order.every else []
+    lines = [office.say("plan.read", name=order.who), "", written(office, plan), *told]
+    _propose(office, who, plan, "easier weeks", [*lines, "", office.say("plan.read.whole")])
 
 
 def _counted(plan: Plan, now: Plan, today: date) -> Plan:

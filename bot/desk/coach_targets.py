@@ -13,13 +13,14 @@ from bot.store.shapes import target_of, target_text
 from core.adviser import BODY_FIRST, Advisers
 from core.decide.kit import hardness, load_at, same, shelf
 from core.evidence.body import row_of
+from core.evidence.desk import desk_value
 from core.evidence.numbers import value
 from core.flow.day import aim_of
 from core.model.book import Book
 from core.model.quantities import Load, to_kg
 from core.model.target import Target, TargetSet
 from core.order.hand import Rein
-from core.order.orders import NextTime, NoHeavier, Under, WayOrder
+from core.order.orders import NextTime, NoHeavier, SetRange, Under, WayOrder
 from core.say import desk, figures
 from core.say.render import Voice
 
@@ -60,6 +61,24 @@ def no_heavier(office: Office, who: Person, order: NoHeavier) -> None:
     key = "desk.no_heavier." + ("one" if order.exercise else "part" if order.part else "all")
     where = office.voice.exercise(order.exercise) if order.exercise else (order.part or "").replace("-", " ")
     office.reply(office.say(key, name=order.who, where=where, until=until))
+
+
+def set_range(office: Office, who: Person, order: SetRange) -> None:
+    """How many weekly sets are asked of a muscle, for the client's weeks."""
+    usual = (int(desk_value("sets.low")), int(desk_value("sets.high")))
+    if order.sets is None and order.muscle is None:
+        coaching.end_all_reins(office.conn, who.id, office.case.now, ("sets",))
+    elif order.sets is None:
+        coaching.end_reins(office.conn, who.id, office.case.now, ("sets",), None, order.muscle)
+    else:
+        rein = Rein("sets", part=order.muscle, sets=order.sets)
+        coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
+    left = coaching.set_ranges(office.conn, (who.id,)).get(who.id, {})
+    low, high = order.sets or left.get("", usual)
+    key = "desk.sets.usual" if order.sets is None else "desk.sets.one" if order.muscle else "desk.sets.all"
+    key = "desk.sets.usual.one" if order.sets is None and order.muscle else key
+    muscle = (order.muscle or "").replace("-", " ")
+    office.reply(office.say(key, name=order.who, muscle=muscle, low=low, high=high))
 
 
 def ways(office: Office, who: Person, order: WayOrder) -> None:

@@ -97,8 +97,10 @@ def _known(case: Case, who: Person, chat: Chat, opened: Spoken) -> None:
         return
     if about.heard(case, who, chat, said):
         return
-    order = who.coaches and case.private and said.media is None and said.changes is None
-    if order and coach.heard(case, who, chat, said.text, said.press):
+    orders = who.coaches and case.private and said.media is None
+    if orders and said.changes is not None and coach.edited(case, who, chat, said.text):
+        return
+    if orders and said.changes is None and coach.heard(case, who, chat, said.text, said.press):
         return
     if not who.lifts:
         coach.hint(case, who, chat)

@@ -146,7 +146,8 @@ def _question(row: Any) -> Question:
 def take_in_hand(conn: Connection, who: int, one: Rein, by: int, at: datetime) -> None:
     """An order that holds from now on; one of the same kind for the same exercise or part ends."""
     end_reins(conn, who, at, (one.kind,), one.exercise, one.part)
-    body = target_text(one.target) if one.target is not None else json.dumps(list(one.ways)) if one.ways else None
+    listed = one.sets or one.ways
+    body = target_text(one.target) if one.target is not None else json.dumps(list(listed)) if listed else None
     values = {"person": who, "kind": one.kind, "exercise": one.exercise, "part": one.part, "body": body}
     conn.execute(insert(rein).values(**values, until=one.until, by=by, at=at))
 
@@ -156,7 +157,7 @@ def end_reins(
 ) -> int:
     """Orders of these kinds end: of one exercise or part; without either, those of all exercises."""
     mine = (rein.c.person == who, rein.c.kind.in_(list(kinds)), rein.c.ended.is_(None))
-    own = (rein.c.exercise.is_(exercise), rein.c.part.is_(part))
+    own = (rein.c.exercise.is_not_distinct_from(exercise), rein.c.part.is_not_distinct_from(part))
     if exercise is not None:
         own = (rein.c.exercise == exercise,)  # type: ignore[assignment]
     ended: int = conn.execute(update(rein).where(*mine, *own).values(ended=at)).rowcount
@@ -192,7 +193,18 @@ def _fits(conn: Connection, row: Any, on: date) -> bool:
 def _rein(row: Any) -> Rein:
     target = target_of(row.body) if row.kind == "fixed" else None
     ways = tuple(json.loads(row.body)) if row.kind == "ways" else ()
-    return Rein(row.kind, row.exercise, row.part, ways, target, row.until)
+    sets = tuple(json.loads(row.body)) if row.kind == "sets" else None
+    return Rein(row.kind, row.exercise, row.part, ways, target, row.until, sets)
+
+
+def set_ranges(conn: Connection, who: Iterable[int]) -> dict[int, dict[str, tuple[int, int]]]:
+    """The weekly sets asked of muscles, by person and muscle; "" stands for each that has none of its own."""
+    mine = (rein.c.person.in_(list(who)), rein.c.kind == "sets", rein.c.ended.is_(None))
+    found: dict[int, dict[str, tuple[int, int]]] = {}
+    for row in conn.execute(select(rein.c.person, rein.c.part, rein.c.body).where(*mine).order_by(rein.c.id)):
+        low, high = json.loads(row.body)
+        found.setdefault(row.person, {})[row.part or ""] = (low, high)
+    return found
 
 
 def in_hand(conn: Connection, who: int, book: Book, on: date) -> Book:

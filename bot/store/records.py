@@ -36,6 +36,7 @@ def _some(conn: Connection, keys: list[int], now: datetime) -> dict[int, Record]
     plans = _by_person(conn, plan, keys)
     held = {row.person: row.sign for row in conn.execute(select(hold).where(hold.c.person.in_(keys)))}
     heard = _heard(conn, keys)
+    asked = coaching.set_ranges(conn, keys)
     off = _called_off(conn, keys, now.date() - BACK)
     waiting: dict[int, list[str]] = defaultdict(list)
     for one in coaching.questions_about(conn, keys, "target"):
@@ -58,6 +59,7 @@ def _some(conn: Connection, keys: list[int], now: datetime) -> dict[int, Record]
             called_off=tuple(off.get(row.id, ())),
             held=held.get(row.id),
             waiting=tuple(waiting.get(row.id, ())),
+            sets_asked=asked.get(row.id, {}),
         )
     return records_
 

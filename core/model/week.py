@@ -45,7 +45,7 @@ class Record:
 
     ``called_off``: planned days that were moved or called off. ``held`` is why all targets are held: the sign of
     an open alarm, or "screening". ``waiting`` are exercises whose target waits for the coach's word. ``heard`` is the
-    last day with any message, ``joined`` the first.
+    last day with any message, ``joined`` the first. ``sets_asked``: the coach's weekly sets by muscle, "" for the rest.
     """
 
     name: str
@@ -59,15 +59,21 @@ class Record:
     waiting: tuple[str, ...] = ()
     standings: tuple[Standing, ...] = ()
     proposals: tuple[Proposal, ...] = ()
+    sets_asked: Mapping[str, tuple[int, int]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
 class MuscleLoad:
-    """Sets of a week for one muscle, indirect ones half, against the range; ``side`` says where it lies."""
+    """Sets of a week for one muscle, indirect ones half, against the range; ``side`` says where it lies.
+
+    ``own``: the coach asked this range of this very muscle.
+    """
 
     muscle: str
     sets: float
     side: Literal["under", "inside", "over"]
+    asked: tuple[float, float] = (0.0, 0.0)
+    own: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,6 +128,7 @@ class WeekFacts:
     has_plan: bool = True
     easier: bool = False
     easier_next: bool = False
+    span: tuple[float, float] = (0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from typing import Final
 
 from core.notation.clauses import Trouble
-from core.notation.words import MONTHS, WEEKDAYS
+from core.notation.words import MONTHS, ORDINALS, WEEKDAYS
 
 _SHORTEST: Final = 2
 _LONGEST: Final = 16
@@ -14,6 +14,7 @@ _LONGEST: Final = 16
 _EASY: Final = r"(?:an?\s+)?(?:easier|easy|lighter|light|deload|down|recovery|back[\s-]?off)(?:\s+(?:one|week))?"
 _FORMS: Final = (
     (re.compile(rf"(?:every|each)\s+(\d{{1,2}})(?:th|rd|nd|st)\s+week\s*(?:is|:|=|-)?\s*{_EASY}\.?$", re.IGNORECASE), 0),  # noqa: E501
+    (re.compile(rf"(?:every|each)\s+(\d{{1,2}})\s+weeks?\s*,?\s*(?:is|:|=|-)?\s*{_EASY}\.?$", re.IGNORECASE), 0),
     (re.compile(rf"(\d{{1,2}})\s+weeks?(?:\s+(?:on|hard|normal|of\s+work|building|up))?\s*,?\s*(?:and\s+)?(?:then|\+|followed\s+by|and|/)\s*(?:1|one)?\s*{_EASY}\.?$", re.IGNORECASE), 1),  # noqa: E501
     (re.compile(r"(\d{1,2})\s+weeks?\s+(?:on|up|hard)\s*,?\s*(?:1|one)\s+(?:week\s+)?(?:off|down|easier|easy|light)\.?$", re.IGNORECASE), 1),  # noqa: E501
     (re.compile(rf"{_EASY}\s+(?:every|each)\s+(\d{{1,2}})(?:th|rd|nd|st)?\s*weeks?\.?$", re.IGNORECASE), 0),
@@ -22,6 +23,7 @@ _FORMS: Final = (
     (re.compile(rf"week\s*(\d{{1,2}})\s*(?:is|:|=|-|–)?\s*{_EASY}\.?$", re.IGNORECASE), 0),
     (re.compile(rf"(?:blocks?\s+of\s+)?(\d{{1,2}})[\s-]*weeks?(?:\s+blocks?)?\s*,?\s*(?:the\s+)?last\s+(?:week\s+|one\s+)?(?:is\s+)?{_EASY}\.?$", re.IGNORECASE), 0),  # noqa: E501
 )  # fmt: skip
+_ORDINAL: Final = re.compile(rf"\b(?:{'|'.join(ORDINALS)})\b(?=\s+weeks?\b)", re.IGNORECASE)
 _WEEKS: Final = re.compile(
     r"(?:weeks?\s*(?P<from>\d{1,2})\s*(?:-|–|to)\s*\d{1,2}|block\s*(?P<block>\d{1,2}|[A-Da-d])(?:\s*\(?\s*\d{1,2}\s*weeks?\s*\)?)?"
     r"|(?:for\s+)?\d{1,2}\s*weeks?|week\s*(?P<week>\d{1,2}))\s*[:.]?$",
@@ -42,8 +44,9 @@ _PAST_DAYS: Final = 60
 
 def easier_every(line: str) -> int | Trouble | None:
     """Every how many weeks one is easier; a trouble when the number cannot be; None: the line says no such thing."""
+    plain = _ORDINAL.sub(lambda word: ORDINALS[word.group().lower()], line.strip())
     for form, more in _FORMS:
-        if found := form.match(line.strip()):
+        if found := form.match(plain):
             weeks = int(found.group(1)) + more
             return weeks if _SHORTEST <= weeks <= _LONGEST else Trouble("beyond_limits", name=line.strip())
     return None

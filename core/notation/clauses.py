@@ -104,6 +104,9 @@ def asked_about(text: str) -> Trouble | None:
     return None
 
 
+_REST_WORD: Final = r"(?:rests?|breaks?|ri|r(?=\s*[:=]?\s*(?:\d{2,}|\d+\s*(?:s|m|'|\"|:\d))))"
+"""A rest by its first letter needs a unit or two figures: "r2" may as well be a reserve."""
+
 _LEAD: Final = re.compile(
     r"^(?:[\s,;.|:&+/–—-]|(?:with|w/|and|using|then|slow(?:ly)?|controlled|an?)(?=\s*[\d(]|\s+(?:rest|tempo|lower|pause))(?!\s+\d{2,3}(?![\d:.,]*\s*(?:s|m|'|\"))))+",
     re.IGNORECASE,
@@ -308,7 +311,7 @@ _ROWS: Final[tuple[tuple[str, Fill], ...]] = (
     (rf"{_EFFORT}\s*rpe\b", _rpe),
     (r"(?:not|never|stop(?:ping)?\s+(?:short\s+of|before)|no)\s+(?:quite\s+)?(?:to\s+)?failure\b", _as_note),
     (r"(?:to\s+)?failure" + _STOP, _failure),
-    (rf"(?:rests?|breaks?|ri|r)\s*[:=]?\s*(?:about|around|of|~)?\s*{LENGTH}(?:\s*rest)?{_BETWEEN}(?![A-Za-z])", _rest),
+    (rf"{_REST_WORD}\s*[:=]?\s*(?:about|around|of|~)?\s*{LENGTH}(?:\s*rest)?{_BETWEEN}(?![A-Za-z])", _rest),
     (rf"{LENGTH}\s*(?:rests?|breaks?|(?=between|btw|in\s+between)){_BETWEEN}(?![A-Za-z])", _rest),
     (rf"@?\s*\(?(?:tempo|t)\s*[:=@]?\s*(?P<t>{_MARK}(?:\s*[-/:.]?\s*{_MARK}){{2,3}})(?![\dA-Za-z])", _tempo),
     (r"@?\s*(?P<t>\d[0-9xX][0-9xX][0-9xX]|\d(?:[.,]5)?\s*([-/:.])\s*\d\s*\2\s*[\dxX](?:[.,]5)?\s*\2\s*\d)(?:\s*tempo)?(?![\dA-Za-z])", _tempo),  # noqa: E501

@@ -5,8 +5,10 @@ from dataclasses import dataclass
 from datetime import time
 from typing import Final
 
+from rapidfuzz.distance import OSA
+
 from core.notation.clauses import Trouble
-from core.notation.words import MONTHS, REST_DAY, SHORT_DAYS, WEEKDAYS
+from core.notation.words import DAY_NAMES, MONTHS, NUMBER_WORDS, REST_DAY, SHORT_DAYS, WEEKDAYS
 
 DEFAULT_TIME: Final = time(18, 0)
 _NOON: Final = 12
@@ -42,6 +44,14 @@ _UNIT_AFTER: Final = re.compile(
 )
 _SECONDS_AFTER: Final = re.compile(r"\s*(?:mins?|minutes|secs?|seconds)\b", re.IGNORECASE)
 """A number before one of these is no time of day: "1:30 min" is a rest. A title may begin alike ("Second bar day")."""
+_ALONE: Final = re.compile(r"\s*(?:[,;:]|$)")
+"""After such a mark an hour of the afternoon ("Mon 19, squat 3x8") can be nothing else."""
+_SPOKEN: Final = re.compile(
+    r"\bat\s+(?P<hour>\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b(?![:.h\d])"
+    r"(?:\s+in\s+the\s+(?P<part>morning|afternoon|evening))?(?!\s*(?:am|pm|a\.m|p\.m))",
+    re.IGNORECASE,
+)
+_LEAST_SLIPPED: Final = 6
 _EARLIEST_PLAIN: Final = 5
 """At "at 5" and later the hour stands as written; a smaller one can only be the afternoon's."""
 
@@ -67,7 +77,7 @@ def opened(line: str) -> Opened | Trouble | None:
     at, rest, plain = _time(rest)
     if plain:
         remarks = (*remarks, Trouble("half_of_day", name=plain, choices=(f"{at:%H:%M}",)))
-    tail = rest.strip(" ,:-–—)*_")
+    tail = re.sub(r"\(\s*\)", "", rest).strip(" ,:-–—)*_")
     return Opened(days, at, " ".join(filter(None, (label, tail))) if label else tail, remarks)
 
 
@@ -91,7 +101,7 @@ def _weekdays(text: str) -> tuple[tuple[int, ...], bool, str] | None:
     dashed = False
     rest = text
     while found := _WORD.match(rest):
-        word = found.group().lower()
+        word = _slipped(found.group().lower())
         if word == "every" and rest.lower().startswith("every day"):
             days, rest, words = list(range(7)), rest[len("every day") :], 1
             break
@@ -113,16 +123,35 @@ def _weekdays(text: str) -> tuple[tuple[int, ...], bool, str] | None:
     return tuple(dict.fromkeys(days)), dashed and words == 2, rest
 
 
+def _in_figures(found: "re.Match[str]") -> str:
+    half = {"morning": "am", "afternoon": "pm", "evening": "pm"}.get((found["part"] or "").lower(), "")
+    return f"at {NUMBER_WORDS.get(found['hour'].lower(), found['hour'])}{half}"
+
+
+def _slipped(word: str) -> str:
+    """A weekday with two letters swapped or one off, as it should be; any other word as it is."""
+    if len(word) < _LEAST_SLIPPED or word in WEEKDAYS:
+        return word
+    near = [name.lower() for name in DAY_NAMES if name[0].lower() == word[0] and OSA.distance(word, name.lower()) <= 1]
+    return near[0] if len(near) == 1 else word
+
+
 def _short_fits(after: str, words: int) -> bool:
     return words > 0 or bool(re.match(r"\s*(?:[,/+&-]\s*[a-z]{2}\b|:|\d{1,2}[:.]\d\d)", after, re.IGNORECASE))
 
 
 def _time(rest: str) -> tuple[time | None, str, str]:
     """A time of day near the start, the rest, and the words of one that may be morning or evening."""
+    rest = _SPOKEN.sub(_in_figures, rest)
     for found in (*_TIME.finditer(rest), *_FOUR.finditer(rest)):
         groups = found.groupdict()
         half = (groups.get("half") or "").lower().replace(".", "")
         sure = bool(groups.get("m") or groups.get("sep") == "h" or half)
+        sure = sure or (
+            int(found.group("h")) > _NOON
+            and bool(_ALONE.match(rest, found.end()))
+            and not rest[: found.start()].strip(" ,:@-")
+        )
         if not sure and not groups.get("at"):
             continue
         if (_SECONDS_AFTER if groups.get("m") else _UNIT_AFTER).match(rest, found.end()):

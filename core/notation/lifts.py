@@ -45,6 +45,12 @@ _JOIN: Final = re.compile(
 _PAIRED: Final = re.compile(r"\bss\b|\bsuper\s?set(?:s|ted)?(?:\s+with)?\b:?|\bpaired\s+with\b", re.IGNORECASE)
 _NOTE: Final = re.compile(r"\b(note|cue|nb)\s*:\s", re.IGNORECASE)
 _LOOSE_END: Final = re.compile(r"[\s,;+&/|]*\b(?:then|and|into)?\s*[,;+&/|]*\s*$", re.IGNORECASE)
+_FILLER: Final = re.compile(
+    r"^\s*(?:(?:and|then|plus|also|finally|next|followed\s+by|finish(?:ing)?\s+(?:off\s+)?with|she|he|they|you|do|does)\s+)+"
+    r"(?=[A-Za-z]{2})",
+    re.IGNORECASE,
+)
+"""Words before a name in a plan that was spoken."""
 _EDGES: Final = " \t,;:.-–—@+&|/*_="
 
 
@@ -77,6 +83,7 @@ def lifts(line: str, find: FindExercise) -> tuple[Piece, ...]:
     """Every exercise of a line. A line that is half understood comes back as a trouble, whole."""
     line, note = without_note(line)
     body, label = unlabelled(in_figures(line))
+    body = _FILLER.sub("", body)
     pieces = _cut(body, find)
     paired = "superset" if len(pieces) > 1 and _PAIRED.search(body) else ""
     done = []

@@ -23,6 +23,7 @@ from core.notation.lifts import (
     unlabelled,
 )
 from core.notation.page import Draft, Page, PlanReading, Remark, Unread
+from core.notation.spelling import mended
 from core.notation.words import EVERYWHERE, SECTIONS
 
 __all__ = ["FindExercise", "PlanReading", "Remark", "Unread", "read_plan"]
@@ -33,7 +34,7 @@ def read_plan(text: str, find: FindExercise, today: date | None = None) -> PlanR
 
     ``today`` gives a start without a year its year; without it such a start is asked about.
     """
-    page = Page(today)
+    page, find = Page(today), mended(find)
     for number, line in _lines(text):
         page = _line(page, number, line, find)
     return _finished(page)
@@ -42,8 +43,16 @@ def read_plan(text: str, find: FindExercise, today: date | None = None) -> PlanR
 def _lines(text: str) -> Iterator[tuple[int, str]]:
     for number, raw in enumerate(re.split(r"\r\n|\r|\n", text), 1):
         line = raw.strip().strip("*_").replace("**", "").strip().rstrip(";").strip()
-        if line.strip("-=_*–—•# "):
-            yield number, line
+        for part in _sentences(line):
+            if part.strip("-=_*–—•# "):
+                yield number, part
+
+
+def _sentences(line: str) -> list[str]:
+    """The line, or its sentences where each is about the whole plan: "From 2 March. Every third week easier." """
+    parts = [part.strip() for part in re.split(r"(?<=[A-Za-z0-9])\.\s+(?=[A-Z])", line)]
+    whole = [blocks.easier_every(part) is not None or blocks.starts(part, None) is not None for part in parts]
+    return parts if len(parts) > 1 and all(whole) else [line]
 
 
 def _line(page: Page, number: int, line: str, find: FindExercise) -> Page:
@@ -205,10 +214,23 @@ def _loose(page: Page, number: int, line: str, find: FindExercise) -> Page:
         return page.asks(number, line, Trouble("no_sets", name=name))
     if odd := asked_about(body) or _half_prescribed(body):
         return page.asks(number, line, odd)
+    if page.unread and page.unread[-1].line == number - 1 and page.unread[-1].trouble.kind in _OF_A_LIFT:
+        return _below(page)  # a word to an exercise that is not in the plan yet
+    if _ORDERED.search(body) and not body.startswith(("(", '"')) and body == line:
+        return page.asks(number, line, Trouble("words_left", name=body))
     note = re.sub(r"^(?:note|cue|nb)s?\s*[:=]\s*", "", body, flags=re.IGNORECASE).strip(' "“”')
     if note.startswith("(") and note.endswith(")"):
         note = note[1:-1].strip()
     return page.onto(lambda draft: _noted(draft, note)) if note else page
+
+
+_OF_A_LIFT: Final = frozenset({"unknown_exercise", "which_exercise", "no_sets", "words_left", "open_reps", "set_kind"})
+_ORDERED: Final = re.compile(
+    r"\b(?:(?:no|never|not?)\s+(?:more|any)\s+(?:load|weight)|(?:load|weight|tempo|reps?|range)\s+(?:first|last|before|only)"
+    r"|(?:no|never|nothing)\s+heavier)\b",
+    re.IGNORECASE,
+)
+"""Words that order the ways; no note may hide them."""
 
 
 def _is_note(line: str, body: str, name: str) -> bool:

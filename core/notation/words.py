@@ -134,6 +134,11 @@ SECTIONS: Final = frozenset(
 )
 """Headings inside a day; they sort the page and train nothing."""
 
+ORDINALS: Final[dict[str, str]] = {
+    "other": "2nd", "second": "2nd", "third": "3rd", "fourth": "4th", "fifth": "5th", "sixth": "6th", "eighth": "8th",
+}  # fmt: skip
+"""Ordinals written out, where weeks are counted."""
+
 REST_DAY: Final = frozenset({"rest", "off", "rest day", "day off", "nothing", "free", "no training", "recovery"})
 """A day on which nothing is trained."""
 

@@ -12,15 +12,15 @@ from core.model.plan import Plan, Planned
 from core.model.quantities import Way
 from core.model.target import Target
 
-Kind = Literal["ask", "hold", "no_heavier", "ways", "fixed"]
+Kind = Literal["ask", "hold", "no_heavier", "ways", "fixed", "sets"]
 
 
 @dataclass(frozen=True, slots=True)
 class Rein:
     """One order in force, of one exercise, of all that load a body part, or of all.
 
-    ``ways`` are those that go first (kind ways); ``target`` is the one set by hand (kind fixed); ``until`` is the day
-    from which it no longer holds.
+    ``ways`` are those that go first (kind ways); ``target`` is the one set by hand (kind fixed); ``sets`` are asked in
+    a week of the muscle in ``part``, or of each (kind sets); ``until`` is the day from which it no longer holds.
     """
 
     kind: Kind
@@ -29,6 +29,7 @@ class Rein:
     ways: tuple[Way, ...] = ()
     target: Target | None = None
     until: date | None = None
+    sets: tuple[int, int] | None = None
 
     def concerns(self, exercise: str) -> bool:
         """Whether it is about that exercise."""

@@ -111,6 +111,23 @@ class WayOrder:
 
 
 @dataclass(frozen=True, slots=True)
+class SetRange:
+    """How many weekly sets are asked of one muscle, or of each (``muscle`` None); ``sets`` None: the usual ones."""
+
+    who: str
+    muscle: str | None = None
+    sets: tuple[int, int] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Easier:
+    """One week in so many is easier; None: none is."""
+
+    who: str
+    every: int | None
+
+
+@dataclass(frozen=True, slots=True)
 class WhatIf:
     """How it would likely go in so many weeks with that order of ways, in one exercise or the main ones."""
 
@@ -143,6 +160,8 @@ Order = (
     | NextTime
     | NoHeavier
     | WayOrder
+    | SetRange
+    | Easier
     | WhatIf
     | Hour
 )

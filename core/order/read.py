@@ -13,7 +13,9 @@ from rapidfuzz.distance import OSA
 from core.evidence.aches import known_part
 from core.evidence.body import row_of
 from core.model.quantities import Way
+from core.notation.blocks import easier_every
 from core.order import days, orders
+from core.order.muscles import MOST_SETS, MUSCLES, muscles_in
 from core.order.names import Found, find_name, names_at_start
 from core.order.orders import About, Lacking, NoClient, Simple, Understood, WhichClient
 from core.order.words import KEYWORDS, PATTERNS, WAY_WORDS, WAYS
@@ -53,6 +55,10 @@ _SLOTS: Final[Mapping[str, str]] = {
     "ex": r"(?P<ex>[^\d,:]+?)",
     "until": r"(?P<until>.+?)",
     "loads": r"(?P<loads>(?:\d+\s*x\s*)?[\d.,]+\s*(?:kg|kgs|kilos?|lbs?|pounds?)?\s*(?:for|x)\s*\d+(?:\s*(?:-|to)\s*\d+)?(?:\s*x\s*\d+)?)",  # noqa: E501
+    "span": r"(?P<low>\d{1,2})(?:\s*(?:-|–|to)\s*(?P<high>\d{1,2}))?",
+    "muscle": r"(?:the\s+)?(?P<muscle>[a-z]+(?:[\s-][a-z]+)?)",
+    "block": r"(?P<block>(?:every|each)\s+\w+\s+weeks?\s+(?:is\s+)?(?:an?\s+)?(?:easier|easy|lighter|light|deload)"
+    r"|(?:an?\s+)?(?:easier|easy|lighter|light|deload)\s+(?:week\s+)?(?:every|each)\s+\w+(?:\s+weeks?)?)",
     "ways": rf"(?P<ways>{WAY_WORDS}(?:\s*(?:,|then|before|first|and|>)\s*{WAY_WORDS})*(?:\s+(?:first|only))?)",
 }
 _SURE: Final = 0.75
@@ -96,6 +102,8 @@ def _mended(text: str, roster: Sequence[str]) -> str:
     """The order's own words with slips put right, in the first line only; names stay as typed."""
     first, line, rest = text.partition("\n")
     head, colon, tail = first.partition(":")
+    if colon and not line and find_name(head, roster).name:
+        return head + colon + _mended(tail, roster)
     words = [word if find_name(word, roster).name else _mend(word) for word in head.split(" ")]
     return " ".join(words) + colon + tail + line + rest
 
@@ -319,6 +327,39 @@ def _hour(part: _Part) -> Understood:
     return orders.Hour(what, at.hour, at.minute, weekday)
 
 
+def _muscle(part: _Part) -> str | None:
+    said = part.slot("muscle")
+    if not said:
+        return None
+    found = muscles_in(said)
+    if len(found) != 1:
+        raise _Stop(Lacking("which_muscle" if found else "no_muscle", said, found or MUSCLES))
+    return found[0]
+
+
+def _set_range(part: _Part) -> Understood:
+    who, muscle = part.client(), _muscle(part)
+    low, high = int(part.slot("low")), int(part.slot("high") or part.slot("low"))
+    if not 1 <= low <= high <= MOST_SETS:
+        return Lacking("set_range_how", who)
+    return orders.SetRange(who, muscle, (low, high))
+
+
+def _usual_sets(part: _Part) -> Understood:
+    return orders.SetRange(part.client(), _muscle(part))
+
+
+def _easier(part: _Part) -> Understood:
+    who = part.client()
+    said = re.sub(r"\b(?:an?|is)\s+", "", part.slot("block"))
+    every = easier_every(said)
+    return orders.Easier(who, every) if isinstance(every, int) else Lacking("easier_how", who)
+
+
+def _no_easier(part: _Part) -> Understood:
+    return orders.Easier(part.client(), None)
+
+
 _MAKERS: Final[Mapping[str, Callable[[_Part], Understood]]] = {
     **dict.fromkeys(("clients", "attention", "weeks", "overview", "sheet", "help", "yes", "no"), _simple),
     **dict.fromkeys(("plan", "week", "notes", "clear", "end", "old_plan", "sheet_of", "see"), _about),
@@ -336,5 +377,9 @@ _MAKERS: Final[Mapping[str, Callable[[_Part], Understood]]] = {
     "no_heavier": _no_heavier,
     "ways": _way_order,
     "what_if": _what_if,
+    "set_range": _set_range,
+    "usual_sets": _usual_sets,
+    "easier": _easier,
+    "no_easier": _no_easier,
 }
 """How each row of the table becomes an order."""

@@ -65,6 +65,23 @@ PATTERNS: Final[tuple[tuple[str, str], ...]] = (
     ("sheet", r"(?:the\s+)?(?:spreadsheet|sheet|csv|table|export)(?:\s+please)?"),
     ("hour", r"(?:digest|attention|morning(?:\s+word)?)\s+at\s+<rest>"),
     ("week_hour", r"(?:weeks|summar(?:y|ies))\s+(?:on\s+)?<rest>"),
+    # the week: sets of a muscle, easier weeks
+    (
+        "set_range",
+        r"<span>\s+(?:weekly\s+)?sets\s+(?:a\s+week\s+)?(?:of|for|on)\s+<muscle>\s+(?:a\s+week\s+)?for\s+<who>",
+    ),
+    (
+        "set_range",
+        r"<who>\s*[:,]?\s+<span>\s+(?:weekly\s+)?sets\s+(?:a\s+week\s+)?(?:of|for|on)\s+<muscle>(?:\s+a\s+week)?",
+    ),
+    ("set_range", r"<muscle>\s+<span>\s+sets(?:\s+a\s+week)?\s+for\s+<who>"),
+    ("set_range", r"<who>\s*[:,]?\s+<muscle>\s+<span>\s+sets(?:\s+a\s+week)?"),
+    ("set_range", r"<span>\s+(?:weekly\s+)?sets\s+(?:a\s+(?:week|muscle)\s+){0,2}for\s+<who>"),
+    ("usual_sets", r"(?:the\s+)?usual\s+(?:weekly\s+)?sets\s+(?:of|for|on)\s+<muscle>\s+for\s+<who>"),
+    ("usual_sets", r"(?:the\s+)?usual\s+(?:weekly\s+)?sets\s+(?:a\s+week\s+)?for\s+<who>"),
+    ("no_easier", r"no\s+(?:more\s+)?(?:easier|easy|light(?:er)?|deload)\s+weeks?\s+for\s+<who>"),
+    ("easier", r"<block>\s+for\s+<who>"),
+    ("easier", r"<who>\s*[:,]?\s+<block>"),
     # what if
     ("what_if", r"what\s+if\s+<who>\s+(?:did|does|went|goes|used|tried|takes?|took)\s+<rest>"),
     # targets under the coach's hand
@@ -104,6 +121,7 @@ KEYWORDS: Final = (
     "invite", "invitation", "cancel", "clients", "plan", "copy", "week", "weeks", "tell", "everyone", "note", "notes",
     "hold", "free", "clear", "hand", "what", "attention", "digest", "overview", "spreadsheet", "tempo", "before",
     "heavier", "until", "first", "help", "needs", "word", "next", "time",
+    "easier", "every", "sets", "usual",
 )  # fmt: skip
 """Words of orders whose spelling is mended; names are looked up elsewhere."""
 

@@ -69,6 +69,12 @@ def _missed_yesterday(record: Record, _found: Concern, today: date) -> bool:
     return bool(missed) and missed[-1] == today - timedelta(days=1)
 
 
+def _first_this_week(record: Record, _found: Concern, today: date) -> bool:
+    """One session since Monday: what lasts is said once a week, after the first that shows it."""
+    yesterday = today - timedelta(days=1)
+    return len(seen.days_trained(record, yesterday - timedelta(days=yesterday.weekday()), today)) <= 1
+
+
 def _old_ache(record: Record, today: date) -> Concern | None:
     """An ache that nobody has spoken of for a week, while it still eases what is trained."""
     old = timedelta(days=desk_value("attention.ache_old_days"))
@@ -151,24 +157,32 @@ ROWS: Final = (
         _missed,
         fresh=_missed_yesterday,
     ),
-    Row("old_ache", "What an ache eases stays eased until somebody says how it is now.", _old_ache),
+    Row(
+        "old_ache",
+        "What an ache eases stays eased until somebody says how it is now.",
+        _old_ache,
+        fresh=_first_this_week,
+    ),
     Row(
         "stall",
         "The same target again and again needs another way, and that is the coach's choice.",
         _stall,
         lasting=True,
+        fresh=_first_this_week,
     ),
     Row(
         "form",
         "Slipping form undoes what was gained, but the next session already holds the load.",
         _form,
         lasting=True,
+        fresh=_first_this_week,
     ),
     Row(
         "effort",
         "Words on effort that cannot be right make every target less sure; it is not urgent.",
         _effort,
         lasting=True,
+        fresh=_first_this_week,
     ),
     Row(
         "silence",

@@ -178,7 +178,12 @@ def muscle_sets(record: Record, first: date, last: date, span: tuple[float, floa
         _count(counted, exercise, 0.0)
     direct = {muscle for exercise in meant for muscle in row_of(exercise).main_muscles}
     order = sorted(direct, key=lambda muscle: (-counted[muscle], muscle))
-    return tuple(MuscleLoad(muscle, counted[muscle], _side(counted[muscle], span)) for muscle in order)
+    return tuple(_load(record, muscle, counted[muscle], span) for muscle in order)
+
+
+def _load(record: Record, muscle: str, sets: float, span: tuple[float, float]) -> MuscleLoad:
+    asked = record.sets_asked.get(muscle, span)
+    return MuscleLoad(muscle, sets, _side(sets, asked), asked, own=muscle in record.sets_asked)
 
 
 def _count(counted: dict[str, float], exercise: str, sets: float) -> None:

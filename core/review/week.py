@@ -19,7 +19,8 @@ def week_of(
     trained = seen.days_trained(record, first, last)
     if still_to_come and last not in trained:
         planned = tuple(day for day in planned if day != last)
-    span = span or (desk_value("sets.low"), desk_value("sets.high"))
+    if span is None:
+        span = record.sets_asked.get("") or (desk_value("sets.low"), desk_value("sets.high"))
     return WeekFacts(
         name=record.name,
         first=first,
@@ -30,6 +31,7 @@ def week_of(
         steps=seen.steps(record, first, last),
         standings=record.standings,
         muscles=seen.muscle_sets(record, first, last, span),
+        span=span,
         honesty=seen.honesty(record, first, last),
         aches=tuple(ache for ache in record.lifter.aches if first <= ache.on <= last),
         changes=seen.changes(record, first, last),

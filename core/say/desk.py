@@ -5,12 +5,11 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Final, get_args
 
-from core.evidence.body import row_of
-from core.evidence.desk import desk_value
+from core.evidence.body import row_of, traits_of
 from core.model.acts import AcheAct
 from core.model.lifter import Ache
 from core.model.quantities import Way, from_kg
-from core.model.week import ChangeSeen, Concern, Honesty, Proposal, Standing, WeekFacts
+from core.model.week import ChangeSeen, Concern, Honesty, MuscleLoad, Proposal, Standing, WeekFacts
 from core.say import body, figures
 from core.say.render import Voice
 
@@ -142,9 +141,10 @@ def _trend(voice: Voice, facts: WeekFacts) -> str:
 
 def _standing(voice: Voice, one: Standing) -> str:
     low, middle, high = (_shown(voice, one, value) for value in (one.low, one.estimate, one.high))
-    each = "2 x " if row_of(one.exercise).load_kind == "per_hand" else ""
+    both = row_of(one.exercise).load_kind == "per_hand" and traits_of(one.exercise).hands == figures.BOTH_HANDS
+    each = "2 x " if both else ""
     what = middle if one.in_reps else each + voice.say(f"unit.{voice.unit}", n=middle)
-    key = "review.trend.reps" if one.in_reps else "review.trend.one"
+    key = f"review.trend.{figures.unit_of(one.exercise)}" if one.in_reps else "review.trend.one"
     return voice.say(key, exercise=voice.exercise(one.exercise), n=what, low=low, high=high)
 
 
@@ -179,15 +179,19 @@ def _muscles(voice: Voice, facts: WeekFacts) -> str:
     groups = []
     for side in ("under", "inside", "over"):
         rows = [one for one in facts.muscles if one.side == side]
-        texts = [
-            voice.say("review.muscle", muscle=one.muscle.replace("-", " "), n=voice.number(one.sets, 1)) for one in rows
-        ]
+        texts = [_muscle(voice, one) for one in rows]
         if texts:
             groups.append(voice.say(f"review.muscles.{side}", list=voice.listed(texts)))
     if not groups:
         return ""
-    low, high = (voice.number(desk_value(key)) for key in ("sets.low", "sets.high"))
+    low, high = (voice.number(end) for end in facts.span)
     return voice.say("review.muscles", low=low, high=high, list="; ".join(groups))
+
+
+def _muscle(voice: Voice, one: MuscleLoad) -> str:
+    low, high = (voice.number(end) for end in one.asked)
+    key = "review.muscle.own" if one.own else "review.muscle"
+    return voice.say(key, muscle=one.muscle.replace("-", " "), n=voice.number(one.sets, 1), low=low, high=high)
 
 
 def _honesty(voice: Voice, facts: WeekFacts) -> str:

@@ -17,7 +17,10 @@ from sqlalchemy import Connection, insert
 
 from bot.bootstrap import parts
 from bot.desk import coach_clock as desk_clock
+from bot.desk.coach_looks import glances
+from bot.desk.office import Office, at_desk
 from bot.folding import FOLDING
+from bot.pictures import overview_picture
 from bot.store import agenda, books, coach_clock, people, plans
 from bot.store.engine import Store
 from bot.store.shapes import act_text, target_text
@@ -97,7 +100,22 @@ async def measure(clients: int, coaches: int) -> dict[str, float]:
                 while await store.write(lambda conn: _rest(conn, desk)):
                     pass
                 took[kind] = clock.process_time() - start
+            drawn = await _pictures(store, keys)
+            took["pictures of everyone, in the workers beside it"] = drawn
     return took
+
+
+async def _pictures(store: Store, keys: list[int]) -> float:
+    """Seconds that drawing takes, each coach's picture alone."""
+    start = clock.process_time()
+    for coach in keys:
+        found = await store.read(lambda conn, coach=coach: glances(_desk(conn, coach)))  # type: ignore[misc]
+        overview_picture(found)
+    return clock.process_time() - start
+
+
+def _desk(conn: Connection, coach: int) -> Office:
+    return at_desk(conn, parts({}, str), people.get(conn, coach), NOW)
 
 
 def _fold_all(conn: Connection) -> None:

@@ -40,6 +40,14 @@ ORDERS = [
     "end work with Mira",
     "hand Mira to Jana",
     "what if Mira did tempo before load for 6 weeks",
+    "8 to 14 sets of chest for Mira",
+    "usual sets for Mira",
+    "every 4th week easier for Mira",
+    "no easier weeks for Mira",
+    "ask first on goblet squat for Mira",
+    "old plan of Mira",
+    "how is Mira",
+    "help",
     "digest at 6:30",
     "weeks on monday at 8",
     "yes",
@@ -116,6 +124,15 @@ async def test_no_outsider_presses_what_was_asked_of_the_coach(who: str, tmp_pat
         forged = [f"c:{key}:{letter}" for key in keys.values() for letter in "yn"]
         forged += [
             "o:clear Mira",
+            "o:free Mira",
+            "o:end work with Mira",
+            "o:8 to 14 sets of chest for Mira",
+            "o:plan for Mira: Mon 18:00 squat 3x5",
+            "o:what if Mira did tempo before load for 6 weeks",
+            "o:weeks",
+            "o:overview",
+            "o:spreadsheet of Mira",
+            "o:yes",
             "o:week of Mira",
             "o:tell Mira boo",
             "c:999:y",
@@ -162,6 +179,27 @@ async def test_the_coach_is_answered_in_private_and_never_by_order_in_a_group(or
         sent = len(room.wire.sent)
         await room.hear(room.raw(user=USERS["Ines"], text=order))
         assert heard(room, "Ines", sent), order
+
+
+async def test_an_order_written_over_is_not_worked_twice(tmp_path: Path) -> None:
+    async with office(tmp_path) as room:
+        await room.say(USERS["Ines"], "tell Mira hello", message_id=50)
+        (said,) = await room.say(USERS["Ines"], "tell Mira goodbye", message_id=50, edit=True)
+        assert "edit changes nothing" in said
+        assert room.wire.texts(USERS["Mira"]) == ["Ines says: hello"]
+        (said,) = await room.say(USERS["Ines"], "good morning to all", message_id=50, edit=True)
+        assert "edit changes nothing" in said
+
+
+async def test_a_plan_written_over_is_read_anew(tmp_path: Path) -> None:
+    async with office(tmp_path) as room:
+        await room.say(USERS["Ines"], "plan for Tomas: Mon 18:00 sqat 3x5", message_id=50)
+        (said,) = await room.say(USERS["Ines"], "plan for Tomas: Mon 18:30 squat 3x5", message_id=50, edit=True)
+        assert "Monday 18:30" in said
+        await room.say(USERS["Ines"], "yes")
+        (said,) = await room.say(USERS["Ines"], "plan of Tomas")
+        assert "Monday 18:30" in said
+        assert await room.say(USERS["Ines"], "yes") == ["There is no question open."]
 
 
 async def test_a_question_about_a_client_who_left_is_void(tmp_path: Path) -> None:

@@ -78,6 +78,10 @@ def efforts(days: int, jump: int) -> Record:
     return record(*(Session(ago(4 + n), sets) for n in reversed(range(days))))
 
 
+def forms_of(*days: int) -> list[Session]:
+    return [session(ago(day), 8, 8, form="loose") for day in days]
+
+
 def loose_three() -> list[Session]:
     return [session(ago(4 + 7 * back), 7, 7, 6, form="loose") for back in (2, 1, 0)]
 
@@ -135,6 +139,8 @@ STILL: list[tuple[str, Record, int, bool]] = [
     ("an ache of yesterday", aching(5, 5), 4, False),
     ("an ache of two days ago", aching(5, 5), 3, True),
     ("silent for seven days", one_missed(7), 0, False),
+    ("form slips, the first session of the week", record(*forms_of(12, 9, 1)), 0, False),
+    ("form slips, the second of the week", record(*forms_of(12, 4, 1)), 0, True),
     ("silent for eight days", one_missed(8), 0, True),
 ]
 

@@ -83,7 +83,7 @@ MANNERS: Final = {
 """By the names of the cast."""
 
 COACH: Final = {
-    (0, 12): ["Odile ask first", "carla: every 2nd week easier"],
+    (0, 12): ["Odile ask first", "carla: every 2nd week easier", "yes", "4 to 10 sets for Tomas"],
     (3, 12): ["note on Sunil: sleeps badly since the new job"],
     (8, 9): ["tell everyone: gym is closed on Friday afternoon", "yes"],
     (11, 9): ["tell Gerda please see your doctor before you train again"],
