@@ -54,13 +54,13 @@ class Line(aiosqlite.Connection):
 
     async def run(self, act: Callable[[Connection], T]) -> T:
         """Call ``act`` on the thread; what it begins it must end."""
-        found: T = await self._execute(self._call, act)
+        found: T = await self._execute(self._call, act)  # type: ignore[no-untyped-call]
         return found
 
     async def close(self) -> None:
         """End what runs, then let go of the file."""
         if self._rows is not None:
-            await self._execute(self._rows.close)
+            await self._execute(self._rows.close)  # type: ignore[no-untyped-call]
             self._rows = None
         await super().close()
 
