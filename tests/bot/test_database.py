@@ -17,6 +17,7 @@ from bot.store.engine import Store
 from bot.store.inbox import Lane
 from bot.store.postgres import Pool
 from bot.store.tables import setting
+from bot.store.urls import parsed
 from tests.bot.postgres import Server
 
 NAME = "gym_of_one"
@@ -58,7 +59,7 @@ async def test_bots_of_one_pool_never_see_each_other(pool: Pool, url: str) -> No
 async def test_a_bots_name_is_a_plain_word(pool: Pool, url: str) -> None:
     for name in ("North", "a-b", 'x"; DROP TABLE person; --', "a" * 60):
         with pytest.raises(StoreError, match="takes a name"):
-            await Store.within(pool, house.parsed(url).update_query_dict({"bot": name}).render_as_string())
+            await Store.within(pool, parsed(url).update_query_dict({"bot": name}).render_as_string())
 
 
 async def test_opening_at_once_makes_the_tables_once(pool: Pool, url: str) -> None:
