@@ -33,7 +33,7 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.teams": "Teams: {list}.",
     "group.team": "{team} {points}",
     "group.steps": "Steps this week: {list}.",
-    "group.steps.one": "{name} ({ways})",
+    "group.steps.one": "{way} ({names})",
     "group.way.form": "cleaner form",
     "group.way.reps": "more repetitions",
     "group.way.tempo": "slower",

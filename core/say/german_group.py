@@ -28,7 +28,7 @@ GERMAN_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.teams": "Teams: {list}.",
     "group.team": "{team} {points}",
     "group.steps": "Schritte dieser Woche: {list}.",
-    "group.steps.one": "{name} ({ways})",
+    "group.steps.one": "{way} ({names})",
     "group.way.form": "sauberer",
     "group.way.reps": "mehr Wiederholungen",
     "group.way.tempo": "langsamer",

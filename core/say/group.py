@@ -3,8 +3,10 @@
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import timedelta
+from typing import get_args
 
 from core.model.challenge import Challenge, Standing, Table
+from core.model.quantities import Way
 from core.say.render import Voice
 
 
@@ -93,14 +95,14 @@ def _teams(voice: Voice, table: Table) -> list[str]:
 
 
 def _praise(voice: Voice, table: Table) -> list[str]:
-    """A word for every step of the week, by its way."""
-    if not table.steps:
-        return []
+    """A word for every step of the week: each way that went up, with those who made it go up."""
+    names = {way: [name for name, ways in table.steps if way in ways] for way in get_args(Way)}
     each = [
-        voice.say("group.steps.one", name=name, ways=voice.listed([voice.say(f"group.way.{way}") for way in ways]))
-        for name, ways in table.steps
+        voice.say("group.steps.one", way=voice.say(f"group.way.{way}"), names=voice.listed(who))
+        for way, who in names.items()
+        if who
     ]
-    return [voice.say("group.steps", list=voice.listed(each))]
+    return [voice.say("group.steps", list=voice.listed(each))] if each else []
 
 
 def counting_from(voice: Voice, challenge: Challenge, name: str, joined: timedelta) -> str:

@@ -28,7 +28,7 @@ SPANISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.teams": "Equipos: {list}.",
     "group.team": "{team} {points}",
     "group.steps": "Pasos de esta semana: {list}.",
-    "group.steps.one": "{name} ({ways})",
+    "group.steps.one": "{way} ({names})",
     "group.way.form": "técnica más limpia",
     "group.way.reps": "más repeticiones",
     "group.way.tempo": "más lento",

@@ -55,7 +55,7 @@ async def test_a_week_of_posts_one_message_edited_and_a_new_one_at_the_close(tmp
             "Nobody has a place yet.",
             "R-h: no place yet, 1 of 1 session",
         ]
-        assert "Steps this week: R-h (more repetitions)." in first
+        assert "Steps this week: more repetitions (R-h)." in first
         here.to(1, 9, 20)
         assert await here.look() == []
         here.to(3, 18)

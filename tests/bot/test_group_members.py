@@ -105,7 +105,7 @@ async def test_moved_off_aching_and_pausing(tmp_path: Path) -> None:
             "M-a: no place yet, 0 of 1 session",
             "P-t: no place yet, 0 of 1 session",
             "T-s: no place yet, 1 of 1 session",
-            "Steps this week: R-h (more repetitions), T-s (more repetitions).",
+            "Steps this week: more repetitions (R-h, T-s).",
         ]
         assert await here.in_group(PIET, "back") == ["P-t is back from tomorrow."]
 
@@ -150,7 +150,7 @@ async def test_a_missed_session_made_up_for_and_a_plan_changed_afterwards(tmp_pa
             "Nobody has a place yet.",
             "R-h: no place yet, 1 of 1 session",
             "T-s: no place yet, 0 of 1 session",
-            "Steps this week: R-h (more repetitions).",
+            "Steps this week: more repetitions (R-h).",
         ]
 
 
