@@ -69,7 +69,7 @@ def _returned(s: Stream, i: int) -> bool:
     """The elbow's back: it has come back, and is no back."""
     owner = s.all[i - 1] if i else None
     return (
-        s.all[i].text == "back"
+        s.all[i].is_word("back")
         and owner is not None
         and "PART" in owner.k
         and s.text[owner.end - 1] == "s"
@@ -85,14 +85,14 @@ def _hush(s: Stream, first: int, last: int) -> None:
             continue
         inside = range(start, i)
         counts = any(
-            s.is_(j, "X", "LOADQ", "REPQ", "SETQ", "DUR") or (s.is_(j, "NUM") and s.all[j].text != "one")
+            s.is_(j, "X", "LOADQ", "REPQ", "SETQ", "DUR") or (s.is_(j, "NUM") and not s.all[j].is_word("one"))
             for j in inside
         )
         if not counts:
             s.use(
                 j
                 for j in inside
-                if s.all[j].has("SAME", "LAST", "LEFT", "RIGHT", "BOTH", "ALL") or s.all[j].text == "one"
+                if s.all[j].has("SAME", "LAST", "LEFT", "RIGHT", "BOTH", "ALL") or s.all[j].is_word("one")
             )
         start = i + 1
 
@@ -119,8 +119,8 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
     if word in _VAGUE:
         return word in ("off", "talking", "funny", "pulled", "rolled") and where not in _MUSCLES and abs(p - pain) <= 3
     if word in MILD:
-        muscle = where in _MUSCLES and s.all[p].text != "upper back"
-        return not muscle and not sore and s.all[p].text not in ("arms", "legs")
+        muscle = where in _MUSCLES and not s.all[p].is_word("upper back")
+        return not muscle and not sore and not s.all[p].is_word("arms", "legs")
     return not (sore and word in ("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
 
 
@@ -129,7 +129,7 @@ def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left"
         lexeme = s.all[i]
         if lexeme.has("BOTH"):
             return "both", [i]
-        short = lexeme.text in ("r", "l") and i + 1 != p
+        short = lexeme.is_word("r", "l") and i + 1 != p
         if lexeme.has("LEFT", "RIGHT") and not short and not s.is_(i - 1, "NUM"):
             return ("left" if lexeme.has("LEFT") else "right"), [i]
     return None, []

@@ -9,7 +9,7 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
     """One less, 2 more reps, 5 more kg, 10 heavier: a change against the last set."""
     if s.is_(i - 1, "FOR", "X"):
         return None
-    if s.is_(j, "MORE", "LESS") and not (s.is_(j, "MORE") and s.all[j].text == "extra"):
+    if s.is_(j, "MORE", "LESS") and not (s.is_(j, "MORE") and s.all[j].is_word("extra")):
         sign = 1.0 if s.is_(j, "MORE") else -1.0
         if s.barred and s.is_(j + 1, "PERSIDE"):
             in_kg = "LOADQ" in lexeme.k
@@ -31,13 +31,13 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
         if (
             s.is_(j, "MORE")
             and not s.is_(j + 1, "REPS")
-            and lexeme.text == "one"
+            and lexeme.is_word("one")
             and not s.is_(i - 1, "SAME", "BUT", "COMMA")
         ):
             return None
         return Atom("MORE", i, last, sign * lexeme.value)
     if s.is_(j, "HEAVIER", "LIGHTER") and (
-        s.all[j].text in ("heavier", "lighter") or s.is_(i - 1, "SAME", "BUT") or _closes(s, j + 1)
+        s.all[j].is_word("heavier", "lighter") or s.is_(i - 1, "SAME", "BUT") or _closes(s, j + 1)
     ):
         sign = 1.0 if s.is_(j, "HEAVIER") else -1.0
         in_kg = "LOADQ" in lexeme.k
@@ -55,7 +55,7 @@ def signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """+10 or -20 standing alone, with nothing counted before it."""
     if not s.is_(i, "PLUS", "DASH") or not s.is_(i + 1, "LOADQ", "NUM"):
         return None
-    if not s.all[i + 1].glued and (s.all[i].text != "plus" or before):
+    if not s.all[i + 1].glued and (not s.all[i].is_word("plus") or before):
         return None
     if s.all[i].glued and not s.is_(i - 1, "OPEN") and before and before[-1].kind in ("N", "R", "L"):
         return None
@@ -76,7 +76,7 @@ def signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     in_kg = "LOADQ" in lexeme.k
     number = lexeme.num("LOADQ") if in_kg else lexeme.value
     sign = 1.0 if s.is_(i, "PLUS") else -1.0
-    hung = s.is_(i + 2, "HUNG", "ASSIST") and s.all[i + 2].text != "off"
+    hung = s.is_(i + 2, "HUNG", "ASSIST") and not s.all[i + 2].is_word("off")
     if hung and s.is_(i + 3, "NUM"):
         way: LoadWay = "assist" if s.is_(i + 2, "ASSIST") or sign < 0 else "added"
         return Atom("L", i, i + 2, load=LoadSaid(way, number, in_kg=in_kg))

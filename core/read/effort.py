@@ -96,7 +96,7 @@ def tank(s: Stream, i: int) -> Found:
     first = i
     if s.is_(i, "COULDHAVE"):
         i = s.skip(i + 1, "ABOUT", "SAME", "ARTICLE", "COULDHAVE", "LEFT")
-        if s.is_(i - 1, "SAME") and s.all[i - 1].text in ("another", "another one", "one more") and s.is_(i, "TANK"):
+        if s.is_(i - 1, "SAME") and s.all[i - 1].is_word("another", "another one", "one more") and s.is_(i, "TANK"):
             return Remark("rir", 1.0, first, i)
         spread = range_middle(s, i)
         if spread is None or spread[0] > MOST_RESERVE:
@@ -120,7 +120,7 @@ def _sided(s: Stream, i: int, value: float) -> bool:
     """Whether 'left' at ``i`` is the side and not what is left."""
     if value > 5:
         return True
-    return any(("RIGHT" in lexeme.k and lexeme.text != "right") or lexeme.text == "right" for lexeme in s.all[i:])
+    return any(("RIGHT" in lexeme.k and not lexeme.is_word("right")) or lexeme.is_word("right") for lexeme in s.all[i:])
 
 
 def felt(s: Stream, i: int) -> Found:
@@ -128,7 +128,7 @@ def felt(s: Stream, i: int) -> Found:
     j = s.skip(i + 1, "ABOUT", "MORE")
     if s.all[i].text in _CALLS and s.is_(j, "THAT"):
         j += 1
-    if not s.is_(j, "ARTICLE") or s.all[j].text not in ("a", "an"):
+    if not s.is_(j, "ARTICLE") or not s.all[j].is_word("a", "an"):
         return None
     spread = range_middle(s, s.skip(j + 1, "FILLER"))
     if spread is None or not LEAST_FELT <= spread[0] <= MOST_RESERVE:

@@ -122,13 +122,13 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return Atom("L", i, i, load=LoadSaid("same"))
     if s.is_(i, "PLANLOAD"):
         return Atom("L", i, i, load=LoadSaid("plan"))
-    if s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or (s.is_(i + 1, "NUM") and s.all[i + 1].text == "one")):
+    if s.is_(i, "ORD") and (s.is_(i + 1, "SETS") or (s.is_(i + 1, "NUM") and s.all[i + 1].is_word("one"))):
         return Atom("NTH", i, i + 1, s.all[i].num("ORD"))
     if s.is_(i, "AMEND") and not s.is_(i, "NUM") and (s.all[i].k["AMEND"] == "inline" or _turned_down(s, i)):
         return Atom("AMEND", i, i, text=s.all[i].text)
-    if s.is_(i, "NOTWORD") and s.is_(i + 1, "NUM", "LOADQ") and s.all[i].text != "no":
+    if s.is_(i, "NOTWORD") and s.is_(i + 1, "NUM", "LOADQ") and not s.all[i].is_word("no"):
         return Atom("NOT", i, i)
-    if s.all[i].text == "again" and i and s.all[i - 1].has(*_STATES) and not s.all[i - 1].has("FORM"):
+    if s.all[i].is_word("again") and i and s.all[i - 1].has(*_STATES) and not s.all[i - 1].has("FORM"):
         return Atom("W", i, i, text="again")
     for kind, atom in _PLAIN_ATOMS:
         if s.is_(i, kind):
@@ -143,7 +143,7 @@ _STATES: Final = ("GOODQ", "FAIRQ", "BADQ", "PAIN", "SORENESS", "NERVESIGN")
 def _turned_down(s: Stream, i: int) -> bool:
     """'80x10, no, 80x9': a 'no' on its own between two counts."""
     return (
-        s.all[i].text == "no"
+        s.all[i].is_word("no")
         and s.is_(i - 1, "COMMA", "STOP", "DASH", "OPEN")
         and s.is_(i + 1, "COMMA", "STOP", "DASH")
         and s.is_(i - 2, *_COUNTED)

@@ -2,8 +2,11 @@
 
 from collections.abc import KeysView
 from dataclasses import dataclass, field
+from typing import Final
 
 from core.read.names import Mention
+
+UNMARKED: Final[frozenset[str]] = frozenset()
 
 
 @dataclass(slots=True)
@@ -25,6 +28,7 @@ class Lexeme:
     pair: tuple[str, str] | None = None
     spelled: bool = False
     index: int = field(default=-1, compare=False)
+    marks: frozenset[str] = field(default=UNMARKED, repr=False, compare=False)
     kinds: KeysView[str] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
@@ -33,6 +37,16 @@ class Lexeme:
     def has(self, *kinds: str) -> bool:
         """Whether any of these kinds is among its meanings."""
         return not self.kinds.isdisjoint(kinds)
+
+    def is_word(self, *marks: str) -> bool:
+        """Whether it is one of the words that a pattern tells apart; the table of the language says which they are."""
+        return not self.marks.isdisjoint(marks)
+
+    def grow(self, other: "Lexeme") -> None:
+        """Take in the lexeme that follows: its text, and the end of its stretch. No single word any more."""
+        self.end = other.end
+        self.text += " " + other.text
+        self.marks = UNMARKED
 
     def num(self, kind: str) -> float:
         """The value of a kind, as a number."""

@@ -6,7 +6,7 @@ Knows what words can mean, never which of it is meant; that is the patterns' and
 from typing import Final
 
 from core.read.decimals import settle_commas
-from core.read.lexeme import Lexeme
+from core.read.lexeme import UNMARKED, Lexeme
 from core.read.lexicon import Meaning
 from core.read.names import Mention
 from core.read.numerals import compose
@@ -33,6 +33,7 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
     i = 0
     while i < len(tokens):
         lexeme, j = _at(tokens, words, i, tongue)
+        lexeme.marks = tongue.marks.get(lexeme.text, UNMARKED)
         out.append(lexeme)
         i = j
     settle_commas(out, usual=tongue.decimal_comma)

@@ -30,7 +30,7 @@ def load_said(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Ato
     if s.is_(j, "IMPL") and not (s.is_(j + 1, "EX") and not in_kg):
         said = _implements(s, j, said)
         j += 1
-    if s.is_(j, "EMPTYBAR") and s.all[j].text in ("bar", "barbell"):
+    if s.is_(j, "EMPTYBAR") and s.all[j].is_word("bar", "barbell"):
         return Atom("L", i, j, load=replace(said, way="total"))
     for kind, way in _TAILS:
         k = s.skip(j, "OF", "ARTICLE", "ON", "WITH", "IN") if kind in ("HUNG", "ASSIST") else s.skip(j, "IN")
@@ -79,7 +79,7 @@ def _loads_a_side(s: Stream, j: int, before: list[Atom]) -> bool:
 
 def _rep_like(s: Stream, k: int) -> bool:
     """'extra' or 'off' that belongs to another phrase."""
-    return s.all[k].text in ("off", "extra") and s.is_(k + 1, "NUM", "EX")
+    return s.all[k].is_word("off", "extra") and s.is_(k + 1, "NUM", "EX")
 
 
 def _after_link(before: list[Atom]) -> bool:
@@ -106,12 +106,12 @@ def plate_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     j = s.skip(i + 1, "COLON")
     if pinned and s.is_(j, "NUM") and not s.all[j].plural and not s.is_(i - 1, "ARTICLE", "NUM"):
         return Atom("L", i, j, load=LoadSaid("pin", s.all[j].value))
-    if s.is_(i, "HALF") and s.all[i].text == "quarter" and s.is_(s.skip(i + 1, "ON"), "PERSIDE"):
+    if s.is_(i, "HALF") and s.all[i].is_word("quarter") and s.is_(s.skip(i + 1, "ON"), "PERSIDE"):
         return Atom("L", i, s.skip(i + 1, "ON"), load=LoadSaid("pin"))
     if (
         s.is_(i, "PLATE")
         and not s.is_(i - 1, "ORD")
-        and not (s.is_(i - 1, "ARTICLE") and s.all[i - 1].text in ("the", "my"))
+        and not (s.is_(i - 1, "ARTICLE") and s.all[i - 1].is_word("the", "my"))
     ):
         return _plates(s, i, 1.0, i)
     return None
@@ -119,7 +119,7 @@ def plate_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
 
 def bar_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     del before
-    if not s.is_(i, "EMPTYBAR") or (s.is_(i - 1, "ON") and s.all[i].text in ("the bar", "bar")):
+    if not s.is_(i, "EMPTYBAR") or (s.is_(i - 1, "ON") and s.all[i].is_word("the bar", "bar")):
         return None
     j = s.skip(i + 1, "AND", "PLUS")
     if j > i + 1 and s.is_(j, "NUM", "LOADQ") and (s.is_(j + 1, "PERSIDE") or s.all[j].plural):
@@ -155,7 +155,7 @@ def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
 
 
 def assist_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
-    if not s.is_(i, "ASSIST") or s.all[i].text == "off":
+    if not s.is_(i, "ASSIST") or s.all[i].is_word("off"):
         return None
     j = s.skip(i + 1, "AT", "WITH", "COLON", "BY", "OF", "ARTICLE", "DASH")
     if s.is_(j, "LOADQ"):

@@ -83,7 +83,7 @@ class Message:
     def reading(self) -> Reading:
         """The acts, the question, the leftovers."""
         s = self.stream
-        if s.says(TICKING) or any(lexeme.text == "done" for lexeme in s.all):
+        if s.says(TICKING) or any(lexeme.is_word("done") for lexeme in s.all):
             s.use(unticked(s))
         for heard in symptoms(s, self._frames):
             self._keep(heard.at, heard.act)
@@ -224,7 +224,7 @@ class Message:
             twin = self._names.by_words.get(mention.words | {posture})
             if twin is not None and len(twin.ids) == 1:
                 return twin.ids[0]
-        many = any(s.all[i].has("IMPL") and s.all[i].text in ("dumbbells", "dbs", "dumbells") for i in inside)
+        many = any(s.all[i].has("IMPL") and s.all[i].is_word("dumbbells", "dbs", "dumbells") for i in inside)
         if many and EXERCISES[exercise].load_kind == "total" and "barbell" not in mention.words:
             twin = self._names.by_words.get(mention.words | {"dumbbell"})
             if twin is not None and len(twin.ids) == 1 and EXERCISES[twin.ids[0]].load_kind == "per_hand":

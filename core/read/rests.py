@@ -18,7 +18,7 @@ def rest(s: Stream, i: int) -> Found:
     if s.is_(i, "REST"):
         j = s.skip(i + 1, "OF", "FOR", "BE", "ABOUT", "COLON", "BETWEEN", "DASH", "SETS", "ARTICLE", "AT", "REST")
         seconds = _rest_length(s, j)
-        if seconds is None or s.all[i].text == "off":
+        if seconds is None or s.all[i].is_word("off"):
             return None
         end = s.skip(seconds[1] + 1, "BETWEEN", "EACH", "ALL", "IN")
         return _unless_coming(s, Remark("rest_s", seconds[0], i, end - 1, wide=_covers_all(s, i, end)))
@@ -29,7 +29,7 @@ def rest(s: Stream, i: int) -> Found:
         return Remark("rest_s", seconds[0], i, i)
     j = s.skip(seconds[1] + 1, "OF", "ARTICLE", "IN", "FILLER")
     bare = s.dur(i) is None and not s.is_(i + 1, "DASH", "TO", "OR")
-    off = j < len(s) and s.all[j].text == "off" and s.is_(j + 1, "COMMA", "NUM", "THEN", "STOP")
+    off = j < len(s) and s.all[j].is_word("off") and s.is_(j + 1, "COMMA", "NUM", "THEN", "STOP")
     if off and not bare:
         return _unless_coming(s, Remark("rest_s", seconds[0], i, j))
     if not s.is_(j, "REST", "BETWEEN") or (bare and not s.is_(j, "REST")):
@@ -73,7 +73,9 @@ def _unless_coming(s: Stream, remark: Remark) -> Found:
     coming = (before is not None and before.has("UNDONE", "BEGIN")) or (
         after is not None
         and (
-            after.text == "now" or (after.text == "before" and not s.is_(remark.last + 2, "NUM")) or after.has("UNDONE")
+            after.is_word("now")
+            or (after.is_word("before") and not s.is_(remark.last + 2, "NUM"))
+            or after.has("UNDONE")
         )
     )
     return Remark("nothing", None, remark.first, remark.last) if coming else remark

@@ -93,7 +93,7 @@ class Swaps:
         if self._s.is_(self._s.skip(clause.first, "FILLER"), "ASKWORD"):
             return False
         words = [self._s.all[i] for i in range(clause.first, clause.last) if self._s.all[i].has("UNDONE")]
-        return all(word.text in ("gonna", "going to", "ill", "will", "about to", "have to", "gotta") for word in words)
+        return all(word.is_word("gonna", "going to", "ill", "will", "about to", "have to", "gotta") for word in words)
 
     def _swapped(self, old: int | None, to: int, at: int) -> None:
         s = self._s
@@ -116,14 +116,15 @@ class Swaps:
             or (at is not None and s.all[at].k.get("ALTERNATIVE") == "alone")
             or s.is_(s.skip(clause.first, "FILLER"), "ASKWORD")
             or any(
-                s.all[i].text
-                in ("need", "i need", "want", "any", "another", "different", "give me", "got", "find me", "suggest")
+                s.all[i].is_word(
+                    "need", "i need", "want", "any", "another", "different", "give me", "got", "find me", "suggest"
+                )
                 for i in range(clause.first, clause.last)
             )
         )
         if at is None or not asks or len(names) > 1 or (not names and self._not_now(clause)):
             return False
-        if names and names[0] < at and s.all[at].text in ("instead", "something else") and clause.asked:
+        if names and names[0] < at and s.all[at].is_word("instead", "something else") and clause.asked:
             return False
         if not names and (
             s.all[at].k.get("ALTERNATIVE") not in ("alone", "asked")

@@ -47,7 +47,7 @@ def _name_no_lift(s: Stream) -> None:
         if "PART" not in lexeme.k or "EX" not in lexeme.k:
             continue
         beside = [s.all[k] for k in (i - 1, i + 1) if 0 <= k < len(s)]
-        if any(one.has("PAIN", "SORENESS") for one in beside) or (i and s.all[i - 1].text in ("my", "left", "right")):
+        if any(one.has("PAIN", "SORENESS") for one in beside) or (i and s.all[i - 1].is_word("my", "left", "right")):
             s.use([i])
 
 

@@ -47,7 +47,7 @@ def _code_parts(s: Stream, i: int) -> tuple[list[float | None], int]:
     while len(parts) < 4 and s.is_(j, "NUM", "X"):
         lexeme = s.all[j]
         if "X" in lexeme.k:
-            if lexeme.text != "x":
+            if not lexeme.is_word("x"):
                 break
             parts.append(0.0)
         elif (
@@ -106,7 +106,7 @@ def _only_code(s: Stream, last: int, parts: list[float | None]) -> bool:
     later = s.all[last + 1 :]
     return (
         any("NUM" in lexeme.k for lexeme in later)
-        and not any(lexeme.text == "x" for lexeme in later)
+        and not any(lexeme.is_word("x") for lexeme in later)
         and ((parts[0] or 0) <= 5 and (parts[3] or 0) <= 3)
     )
 
@@ -128,7 +128,7 @@ def tempo_phase(s: Stream, i: int) -> Found:
             seconds = s.num(j)
         if seconds is None or seconds > LONGEST_PHASE or s.is_(j + 1, "REST", "BETWEEN", *_PHASES):
             return None
-        if s.is_(i, "ECC", "CON") and s.all[i].text in ("down", "up", "lower", "ups") and s.is_(j + 1, "FOR"):
+        if s.is_(i, "ECC", "CON") and s.all[i].is_word("down", "up", "lower", "ups") and s.is_(j + 1, "FOR"):
             return None
         end = j + 1 if s.is_(j + 1, "COUNT") else j
         return Remark("tempo", _phase(s, i, seconds), s.skip(i, "SLOW"), end)
@@ -149,7 +149,7 @@ def _seconds_first(s: Stream, i: int) -> Found:
         return None
     if seconds is None:
         plain = (
-            (s.all[j].text in ("down", "up", "doon") or s.all[j].text.startswith("to ") or s.is_(j, "BOTTOM"))
+            (s.all[j].is_word("down", "up", "doon") or s.all[j].text.startswith("to ") or s.is_(j, "BOTTOM"))
             and j == i + 1
             and bare is not None
             and bare <= 8
@@ -165,7 +165,7 @@ def _seconds_first(s: Stream, i: int) -> Found:
         j += 1
     elif (
         s.is_(j, "BOTTOM")
-        and s.all[j].text in ("pause", "paused", "pauses")
+        and s.all[j].is_word("pause", "paused", "pauses")
         and s.is_(s.skip(j + 1, "ON", "IN", "AT", "ARTICLE"), "BOTTOM", "TOP")
     ):
         j = s.skip(j + 1, "ON", "IN", "AT", "ARTICLE")

@@ -54,7 +54,7 @@ def _tick(s: Stream, row: tuple[int, int], *, many: bool) -> bool | None:
             elif i + 2 < last and s.all[i + 1].text in ("x", "v", "✓") and s.all[i + 2].text == "]":
                 s.use([i, i + 1, i + 2])
                 found = True
-    if many and found is None and last - first > 1 and s.all[last - 1].text == "done":
+    if many and found is None and last - first > 1 and s.all[last - 1].is_word("done"):
         s.use([last - 1])
         return True
     return found
@@ -109,7 +109,7 @@ def drop_addresses(s: Stream) -> None:
             j = s.skip(i + 1, "BE", "DONE", "UPTO", "AT", "ABOUT", "TO", "FILLER", "UP", "OF")
             s.use([j] if s.is_(j, "NUM") and not s.is_(j + 1, "X") else [])
         counts = s.is_(i + 2, "X", "FOR", "REPS") or (s.is_(i + 2, "CM") and s.all[i].text in _ADDRESSES)
-        if s.all[i].text in ("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
+        if s.all[i].is_word("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
             s.use([i + 1, i + 2])
         told = s.all[i].text in _ADDRESSES | _AGES and not counts
         if s.is_(i + 1, "NUM") and (told or _year(s, i)):
@@ -125,22 +125,22 @@ def _year(s: Stream, i: int) -> bool:
     """Since 2014: a year."""
     number = s.all[i + 1]
     dated = number.text.isdigit() and len(number.text) == 4 and 1950 <= number.value <= 2050
-    return dated and s.all[i].text in ("since", "from", "in", "back in")
+    return dated and s.all[i].is_word("since", "from", "in", "back in")
 
 
 def _labels_a_set(s: Stream, i: int) -> bool:
     """set 2, second set, the third one: which set it is, not how many."""
     if s.is_(i, "ORD"):
-        named = s.is_(i + 1, "SETS") or (i + 1 < len(s) and s.all[i + 1].text == "one")
+        named = s.is_(i + 1, "SETS") or (i + 1 < len(s) and s.all[i + 1].is_word("one"))
         return named and not any(s.is_(k, "AMEND") for k in range(max(0, i - 4), i))
     if s.is_(i, "SETREF"):
         return s.is_(i + 1, "NUM") and s.all[i + 1].value <= MOST_LABELS and not s.is_(i + 2, "X", "REPS")
-    if not s.is_(i, "SETS") or s.is_(i, "NUM") or s.all[i].text not in ("set", "round", "sets"):
+    if not s.is_(i, "SETS") or s.is_(i, "NUM") or not s.all[i].is_word("set", "round", "sets"):
         return False
     number = s.num(i + 1)
     if number is None or number != int(number) or number > MOST_LABELS or s.all[i + 1].has("REPQ", "SETQ"):
         return False
-    return _names_a_set(s, i) or (s.all[i].text == "set" and not s.is_(i + 2, "X", "REPS"))
+    return _names_a_set(s, i) or (s.all[i].is_word("set") and not s.is_(i + 2, "X", "REPS"))
 
 
 MOST_LABELS = 12

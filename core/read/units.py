@@ -21,21 +21,21 @@ def join_units(lexemes: list[Lexeme]) -> list[Lexeme]:
             and _join(lexeme, follow, lexemes, i)
         ):
             i += 1
-        elif lexeme.text == "half" and i + 2 < last and lexemes[i + 1].text == "a" and lexemes[i + 2].has("MIN"):
+        elif lexeme.is_word("half") and i + 2 < last and lexemes[i + 1].is_word("a") and lexemes[i + 2].has("MIN"):
             lexeme = Lexeme({"DUR": 30.0, "NUMDUR": 1}, lexeme.start, lexemes[i + 2].end, "half a min", 30.0)
             i += 2
-        elif lexeme.text in ("a", "an", "half a") and follow is not None and follow.has("MIN") and follow.text != "m":
+        elif (
+            lexeme.is_word("a", "an", "half a") and follow is not None and follow.has("MIN") and not follow.is_word("m")
+        ):
             lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, follow.end, "a minute", 60.0)
             i += 1
         elif (
-            lexeme.text in ("minute", "min")
-            and follow is not None
-            and follow.text in ("off", "rest", "break", "between")
+            lexeme.is_word("minute", "min") and follow is not None and follow.is_word("off", "rest", "break", "between")
         ):
             lexeme = Lexeme({"DUR": 60.0, "NUMDUR": 1}, lexeme.start, lexeme.end, "a minute", 60.0)
-        elif lexeme.has("REPS", "SETS") and lexeme.text in ("reps", "sets") and _labelled(lexemes, i):
+        elif lexeme.has("REPS", "SETS") and lexeme.is_word("reps", "sets") and _labelled(lexemes, i):
             count = lexemes[i + 2] if lexemes[i + 1].has("COLON") else lexemes[i + 1]
-            kind = "REPQ" if lexeme.text == "reps" else "SETQ"
+            kind = "REPQ" if lexeme.is_word("reps") else "SETQ"
             lexeme = Lexeme({"NUM": count.value, kind: count.value}, lexeme.start, count.end, lexeme.text, count.value)
             i = lexemes.index(count, i)
         if "DUR" in lexeme.k and [one.text for one in lexemes[i + 1 : i + 4]] == ["and", "a", "half"]:
@@ -51,14 +51,14 @@ def _labelled(lexemes: list[Lexeme], i: int) -> bool:
     """reps: 12, sets: 2: the count behind its word."""
     rest = lexemes[i + 1 : i + 3]
     alone = i == 0 or not lexemes[i - 1].has("NUM", "HALF", "LAST", "NEG", "ALL", "SAME", "MORE", "PARTIALS")
-    if rest and "NUM" in rest[0].k and lexemes[i].text == "reps" and alone and not rest[0].plural:
+    if rest and "NUM" in rest[0].k and lexemes[i].is_word("reps") and alone and not rest[0].plural:
         return not (len(rest) == 2 and rest[1].has("X", "KG", "LB"))
     return len(rest) == 2 and rest[0].has("COLON") and "NUM" in rest[1].k and not rest[1].plural
 
 
 def _set_label(lexemes: list[Lexeme], i: int) -> bool:
     """The number of 'set 3 reps were 6' names the set."""
-    return i > 0 and lexemes[i - 1].text == "set" and lexemes[i + 1].has("REPS") and lexemes[i].value <= 12
+    return i > 0 and lexemes[i - 1].is_word("set") and lexemes[i + 1].has("REPS") and lexemes[i].value <= 12
 
 
 def _join(lexeme: Lexeme, unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
@@ -69,8 +69,7 @@ def _join(lexeme: Lexeme, unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
         if kind in unit.k and fits(unit, lexemes, i):
             for meaning, factor in meanings:
                 lexeme.k[meaning] = lexeme.value * (unit.num(kind) if factor is None else factor)
-            lexeme.end = unit.end
-            lexeme.text += " " + unit.text
+            lexeme.grow(unit)
             if lexeme.k.keys().isdisjoint(("REPQ", "SETQ", "TIMESQ")):
                 lexeme.k.pop("NUM", None)
             return True
@@ -90,7 +89,7 @@ def _glued(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
 def _counted_sets(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
     """'1 set', '3 sets'; but in '8 set 2 7' the word belongs to the number behind it."""
     follow = lexemes[i + 2] if i + 2 < len(lexemes) else None
-    singular = unit.text in ("set", "round") and lexemes[i].value != 1 and not unit.glued
+    singular = unit.is_word("set", "round") and lexemes[i].value != 1 and not unit.glued
     return not (singular and follow is not None and follow.has("NUM"))
 
 
@@ -111,7 +110,7 @@ def _lengths(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
 
 def _repetitions(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
     del lexemes, i
-    return unit.text != "r" or unit.glued
+    return not unit.is_word("r") or unit.glued
 
 
 def _seconds(unit: Lexeme, lexemes: list[Lexeme], i: int) -> bool:
@@ -154,8 +153,7 @@ def _long_durations(lexemes: list[Lexeme]) -> list[Lexeme]:
             extra = lexeme.num("DUR") if "DUR" in lexeme.k else lexeme.value
             before.k["DUR"] = before.num("DUR") + extra
             before.k.pop("DIST", None)
-            before.end = lexeme.end
-            before.text += " " + lexeme.text
+            before.grow(lexeme)
             continue
         out.append(lexeme)
     for i, lexeme in enumerate(out):

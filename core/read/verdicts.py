@@ -45,7 +45,7 @@ def extent(s: Stream, i: int) -> Found:
     if s.is_(i, "LEN"):
         centimetres = s.all[i].num("LEN")
         j = s.skip(i + 1, "ARTICLE", "FILLER", "OF")
-        if s.is_(i - 1, "HUNG", "MORE") and s.all[i - 1].text == "extra":
+        if s.is_(i - 1, "HUNG", "MORE") and s.all[i - 1].is_word("extra"):
             return Remark("range", Range("extra", centimetres), i - 1, j if s.is_(j, "RANGE") else i)
         if s.is_(j, "RANGE") and s.all[j].k["RANGE"] == "extra":
             return Remark("range", Range("extra", centimetres), i, j)

@@ -12,7 +12,7 @@ from core.read.lexicon import Lexicon, Rows
 from core.read.names import Names
 from core.read.numerals import Numerals
 from core.read.tokens import Token, lex
-from core.read.words import en, en_body, en_flow, en_names, en_symptoms
+from core.read.words import en, en_body, en_flow, en_marks, en_names, en_symptoms
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +31,7 @@ class Tables:
     frames: tuple[FrameRow, ...]
     spoken: Mapping[str, str]
     joined: Mapping[str, str]
+    marks: Mapping[str, str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +42,7 @@ class Language:
     names: Names
     filler: frozenset[str]
     frames: Frames
+    marks: Mapping[str, frozenset[str]]
     glossary: Glossary | None = None
     decimal_comma: bool = False
     own: Mapping[str, str] = field(default_factory=dict)
@@ -58,7 +60,7 @@ _ENGLISH: Final = Tables(
      en_symptoms.ROWS),
     en_names.CONCEPTS, en_names.EXERCISES, en_names.FAMILIES, en_names.LACKING,
     en_flow.FILLER, en_flow.FILLER | en_symptoms.PLAIN,
-    en_body.CONCEPTS, en_body.FRAMES, en_body.SPOKEN, en_body.JOINED,
+    en_body.CONCEPTS, en_body.FRAMES, en_body.SPOKEN, en_body.JOINED, en_marks.MARKS,
 )  # fmt: skip
 
 TABLES: Final[Mapping[str, Tables]] = {"en": _ENGLISH}
@@ -87,7 +89,17 @@ def language(code: str) -> Language:
     tables = TABLES[code]
     frames = Frames(tables.body, tables.frames, tables.spoken, tables.joined)
     lexicon = Lexicon(tables.numerals, tables.rows, tables.concepts, tables.plain | frames.words)
-    return Language(lexicon, Names(tables.exercises, tables.families, tables.lacking), tables.filler, frames)
+    names = Names(tables.exercises, tables.families, tables.lacking)
+    return Language(lexicon, names, tables.filler, frames, _marked(tables.marks))
+
+
+def _marked(marks: Mapping[str, str]) -> dict[str, frozenset[str]]:
+    """Each word with its marks."""
+    out: dict[str, frozenset[str]] = {}
+    for mark, words in marks.items():
+        for word in words.split(", "):
+            out[word] = out.get(word, frozenset()) | {mark}
+    return out
 
 
 def _called(tables: Tables) -> dict[str, str]:
