@@ -49,7 +49,9 @@ class Amender:
 
     def _only_repeats(self, clause: Clause) -> bool:
         """A lone quantity behind a correction says it again: 'that was pounds not kilos, 50 lb'."""
-        return clause.last - clause.first == 1 and self._s.is_(clause.first, "NUM", "LOADQ", "EX")
+        s = self._s
+        rest = range(clause.first + 1, clause.last)
+        return s.is_(clause.first, "NUM", "LOADQ", "EX") and all(s.all[i].has("FILLER", "OTHER") for i in rest)
 
     def _joined(self) -> list[Clause]:
         """Clauses, a bare 'no,' or 'correction,' with the one that it announces."""
@@ -61,10 +63,9 @@ class Amender:
                 and (_turns_down(self._s, clause) or self._misspoke(out[-1]) or self._anew(out[-1], clause))
             ):
                 out[-1] = replace(out[-1], last=clause.last)
-            elif (
-                out
-                and not clause.opens
-                and (self._announces(out[-1]) or (self._announces(clause) and set_numbers(self._s, out[-1])))
+            elif out and (
+                self._announces(out[-1])
+                or (not clause.opens and self._announces(clause) and set_numbers(self._s, out[-1]))
             ):
                 out[-1] = Clause(
                     out[-1].first, clause.last, out[-1].opens, out[-1].opens_line, out[-1].blank_before, clause.asked
@@ -105,10 +106,11 @@ class Amender:
         weak = any(
             (s.is_(i, "AMEND") and s.all[i].k["AMEND"] == "pointing") or s.is_(i, "NEG", "BE", "FEEL") for i in inside
         )
+        start = s.skip(clause.first, "OPENER")
         starts_no = (
-            s.all[clause.first].text in ("no", "nope")
-            and len(inside) > 1
-            and not s.all[clause.first + 1].has("WORD", "KNOWN", "HEIGHT")
+            start + 1 < clause.last
+            and s.all[start].text in ("no", "nope")
+            and not s.all[start + 1].has("WORD", "KNOWN", "HEIGHT")
         )
         negated = self._old_value(clause)
         clears = any(s.is_(i, "CLEARIT") for i in inside) and any(
@@ -131,8 +133,8 @@ class Amender:
                 and (
                     points
                     or negated is not None
-                    or "that" in s.all[clause.first].text
-                    or "it was" in s.all[clause.first].text
+                    or (start < clause.last and "that" in s.all[start].text)
+                    or (start < clause.last and "it was" in s.all[start].text)
                     or self._remarks_on_that(clause)
                 )
             )

@@ -48,7 +48,9 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
 def _only_counts(s: Stream) -> bool:
     """'8 8 8' and nothing else: a list of counts, even where nothing says of what."""
     numbers = sum(lexeme.has("NUM") for lexeme in s.all)
-    return numbers >= LEAST_LIST and all(lexeme.has("NUM", "COMMA", "SLASH", "AND", "NL") for lexeme in s.all)
+    return numbers >= LEAST_LIST and all(
+        lexeme.has("NUM", "COMMA", "SLASH", "AND", "NL", "STOP", "FILLER") for lexeme in s.all
+    )
 
 
 LEAST_LIST: Final = 3

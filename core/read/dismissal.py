@@ -66,6 +66,8 @@ def _figure(s: Stream, told: Told, sign: Sign, last: int, near: range) -> bool:
     if s.all[a].text in ("cant feel my", "couldnt feel my") and a == told.last:
         follow = s.all[a + 1].text if a + 1 < last else ""
         return follow.endswith("s") and any(s.all[i].text in ("haha", "lol", "leg", "jelly") for i in near)
+    if sign == "nerve" and any(s.all[i].text in _LAUGHTER for i in near) and _unfelt(s, a, told.last):
+        return True
     if sign != "faint":
         return False
     if s.all[a].text in _OBJECTED and s.is_(a + 1, "ARTICLE") and s.all[a + 1].text in ("the", "my", "all the"):
@@ -73,6 +75,19 @@ def _figure(s: Stream, told: Told, sign: Sign, last: int, near: range) -> bool:
     if a and (s.all[a - 1].has("URINE") or s.all[a - 1].text in ("water", "toilet water")):
         return True
     return any(s.all[i].text in ("bed", "couch", "sofa", "netflix") for i in near)
+
+
+_LAUGHTER: Final = frozenset({"haha", "hahaha", "lol", "lmao", "rofl", "leg day"})
+_WORKED: Final = frozenset(
+    {"legs", "arms", "quads", "glutes", "calves", "abs", "lats", "pecs", "hamstrings", "thighs", "biceps"}
+)
+
+
+def _unfelt(s: Stream, a: int, b: int) -> bool:
+    """'Cant feel my legs haha': both of what was trained, and laughed about; not a finger, and not one side."""
+    told = range(a, min(b + 3, len(s)))
+    unfelt = any(s.all[i].text.startswith(("cant feel", "couldnt feel")) for i in told)
+    return unfelt and any(word in _WORKED for i in told for word in s.all[i].text.split(" "))
 
 
 _OBJECTED: Final = frozenset({"blacked out", "blacking out", "black out", "passed out", "passing out"})
@@ -112,7 +127,9 @@ def _of_others_in_general(s: Stream, first: int, last: int) -> bool:
     if last >= len(s) or s.all[last].text != "?":
         return False
     words = {s.all[i].text for i in range(first, last)}
-    return s.all[first].has("ASKWORD") and bool(words & _GENERAL) and not words & SELF
+    while first < last and s.all[first].has("FILLER", "COMMA", "OTHER", "OPENER"):
+        first += 1
+    return first < last and s.all[first].has("ASKWORD") and bool(words & _GENERAL) and not words & SELF
 
 
 def year(s: Stream, i: int) -> bool:

@@ -84,12 +84,14 @@ def _says_more(s: Stream, clause: Clause) -> bool:
 def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
     """Which sets are meant. Words that throw away many things (lose, dump) must name theirs."""
     inside = range(clause.first, clause.last)
-    if any(s.is_(i, "TODAYALL") and s.all[i].text not in ("all of it", "the lot") for i in inside):
-        return ["today"]
+    whole = [s.all[i].text for i in inside if s.is_(i, "TODAYALL") and s.all[i].text not in ("all of it", "the lot")]
     numbers = set_numbers(s, clause)
+    last = next((i for i in inside if s.is_(i, "LAST")), None)
+    one = bool(numbers) or last is not None or any(s.is_(i, "THAT") for i in inside)
+    if any(text != "today" or not one for text in whole):
+        return ["today"]
     if numbers:
         return list(numbers)
-    last = next((i for i in inside if s.is_(i, "LAST")), None)
     if last is not None:
         count = s.num(last + 1)
         if count is not None and 1 <= count <= 5 and s.all[last + 1].text != "one":

@@ -141,7 +141,16 @@ class Flow:
                 self._add(Skip(self._exercise(before), s.span(before, at)), before, at)
                 return True
         words = {s.all[i].text for i in range(at, clause.last)}
-        if words & {"rest", "them", "it", "those", "these", "that", "remaining", "rest of"}:
+        if not s.says(frozenset({"ERASE"})) and words & {
+            "rest",
+            "them",
+            "it",
+            "those",
+            "these",
+            "that",
+            "remaining",
+            "rest of",
+        }:
             self._add(
                 Skip(self._last_named(at) or self._setting.now_on, s.span(at, clause.last - 1)), at, clause.last - 1
             )
@@ -225,7 +234,8 @@ class Flow:
             names = [i for i in self._names(clause) if i > at]
             if names and (kind == "FINISH" or counts):
                 continue
-            if s.all[at].text in ("finished", "just finished") and (clause.last - clause.first > 1 or not clause.opens):
+            others = [i for i in range(clause.first, clause.last) if i != at and not s.all[i].has("FILLER", "OTHER")]
+            if s.all[at].text in ("finished", "just finished") and (others or not clause.opens):
                 continue
             if s.all[at].text in _LEAVING and not any(s.all[i].has("NUM", "DONE") for i in range(at)):
                 continue

@@ -65,6 +65,8 @@ class Group:
 
 def leads_with_load(group: Group) -> bool:
     """Whether the first number of a bare list stands out as its load: a plural, or twice what follows and more."""
+    if not group.reps:
+        return False
     first, *rest = group.reps
     if first.plural and rest and not rest[-1].plural:
         return True

@@ -5,9 +5,11 @@ Knows what words can mean, never which of it is meant; that is the patterns' and
 
 from typing import Final
 
+from core.evidence.exercises import EXERCISES
 from core.read.decimals import settle_commas
 from core.read.lexeme import UNMARKED, Lexeme
 from core.read.lexicon import Meaning
+from core.read.loads import is_barbell
 from core.read.names import Mention
 from core.read.numerals import compose
 from core.read.tokens import Token
@@ -40,7 +42,37 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
     out = join_units(out)
     _settle_names(out)
     _name_again(out, tongue)
+    _open(out)
     return out
+
+
+def _open(out: list[Lexeme]) -> None:
+    """'Ok', 'right,' and 'update:' at the start of a sentence open it, and say nothing of form, side or corrections."""
+    sided = any("LEFT" in lexeme.k for lexeme in out)
+    for i, lexeme in enumerate(out):
+        starts = i == 0 or out[i - 1].has("NL", "STOP") or "OPENER" in out[i - 1].k
+        if not starts or i + 1 >= len(out) or lexeme.text not in _OPENERS:
+            continue
+        follow = out[i + 1]
+        opens = follow.has("COMMA", "OPENER", *_SPEAKING) or _two_handed(follow)
+        tells = {"right": sided or not opens, "update": "COLON" not in follow.k}
+        if not tells.get(lexeme.text, False):
+            lexeme.k = {"FILLER": 0, "OPENER": 0}
+            lexeme.kinds = lexeme.k.keys()
+
+
+def _two_handed(lexeme: Lexeme) -> bool:
+    """An exercise that is never done one side at a time: 'right, bench', said without the comma."""
+    ids = lexeme.mention.ids if lexeme.mention is not None else ()
+    return bool(ids) and all(is_barbell(one) or EXERCISES[one].load_kind == "body" for one in ids)
+
+
+_OPENERS: Final = frozenset({"ok", "okay", "alright", "right", "update", "oki", "okey"})
+_SPEAKING: Final = (
+    "FILLER", "SELF", "DONE", "AMEND", "ERASE", "SAME", "LAST", "THAT", "BEGIN", "FINISH", "NEXTQ", "ASKWORD", "UNDONE",
+    "SKIP", "SWAPFROM", "DAY", "THEN",
+)  # fmt: skip
+"""What may follow a 'right' that opens a sentence and is no side."""
 
 
 _ONES: Final = frozenset({"ones", "version", "versions", "variation", "variations"})

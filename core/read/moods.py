@@ -85,12 +85,13 @@ def mark_undone(s: Stream) -> set[int]:
     undone: set[int] = set()
     if not s.says(_FRAMING) and "?" not in s.text:
         return undone
-    carry = line_carry = theirs = False
+    carry = line_carry = heading = theirs = False
     for before, clause in _pairs(clauses(s)):
         resumes = s.all[clause.first].text in _RESUMES
         line_carry = line_carry and not resumes and not (clause.opens_line and clause.blank_before)
+        heading = heading and not (clause.opens_line or resumes)
         if clause.opens or resumes:
-            carry = line_carry and clause.opens_line
+            carry = (line_carry and clause.opens_line) or heading
         theirs = theirs and not (clause.opens or resumes)
         first, last = clause.first, clause.last
         counts = [i for i in range(first, last) if _counts(s, i)]
@@ -103,6 +104,7 @@ def mark_undone(s: Stream) -> set[int]:
                 undone.update(range(first, last))
             continue
         undone.update(verdict)
+        heading = heading or _heads_line(s, clause)
         whole = len(verdict) == last - first
         carry = bool(verdict) and (not whole or not clause.asked)
         if not verdict:
@@ -118,6 +120,12 @@ def mark_undone(s: Stream) -> set[int]:
         if whole:
             _backwards(s, clause, before, counts, undone)
     return undone
+
+
+def _heads_line(s: Stream, clause: Clause) -> bool:
+    """'Next week: deadlift ... . rows ...': a plan's heading holds for its line."""
+    start = s.skip(clause.first, "FILLER")
+    return clause.opens_line and s.is_(start, "UNDONE") and s.is_(start + 1, "COLON")
 
 
 def _backwards(s: Stream, clause: Clause, before: Clause | None, counts: list[int], undone: set[int]) -> None:

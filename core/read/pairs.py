@@ -61,6 +61,13 @@ _GIVES: Final = frozenset({"gave out", "gave way", "giving way", "gives way", "g
 """What a joint does when it is injured, and told so in the same sentence."""
 
 
+_TIRED: Final = frozenset({
+    "leg", "legs", "arms", "quad", "quads", "glute", "glutes", "calf", "calves", "abs", "pec", "pecs", "lat", "lats",
+    "bicep", "biceps", "tricep", "triceps", "delts", "shoulders", "hamstring", "hamstrings", "forearms", "thighs",
+})  # fmt: skip
+"""Parts that people jokingly cannot feel after a hard set."""
+
+
 _NOISES: Final = frozenset({
     "popping", "crack", "cracked", "crunch", "pop", "ping", "pinged", "snapping", "lump", "locked", "bone",
     "smashed", "crushed", "ripped", "came out", "useless", "snap",
@@ -224,7 +231,8 @@ def _breath_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
 def _nerve_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     word, part = s.all[m].text, s.all[p].text
     if word in ("cant feel my", "cant feel"):
-        return not any(s.all[i].text in ("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
+        tired = part in _TIRED or s.all[p].k.get("PART") in _TIRED
+        return not tired or not any(s.all[i].text in ("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
     single = not part.endswith("s") or part == "pins"
     return (word not in _WEAK_NERVE or single) and (word not in _YIELDS or p < m)
 

@@ -124,7 +124,9 @@ def _sets(c: Cursor, group: Group, atom: Atom) -> bool:
 def _separator(c: Cursor, group: Group, atom: Atom) -> bool:
     """What parts the words of one sameness; a full stop only where the count is still to come."""
     if atom.text == "STOP":
-        goes = group.load_change is not None and not group.reps and c.kind(c.i + 1) == "R"
+        counted = group.load_change is not None and c.kind(c.i + 1) == "R"
+        alone = c.kind(c.i + 1) == "N" and c.kind(c.i + 2) in ("", "M", "W")
+        goes = not group.reps and (counted or alone or c.kind(c.i + 1) in ("S", "MORE", "SAMEREPS"))
     else:
         goes = atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH", "THEN") and _goes_on(c, c.i + 1)
     c.i += goes

@@ -715,12 +715,12 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "straighten up"
     ),
     "SORENESS": (
-        "doms, sore, soreness, leg day, legday, pump, pumped, fried, cooked, smoked, tired, toast, jelly, haha, lol, "
-        "hahaha, lmao, shaking, fatigue, fatigued, burned out, gassed, spent, knackered, wrecked, good burn, the "
-        "burn, burnt out, trashed, 😂, destroyed, are dead, were dead, absolutely dead, dead tired"
+        "doms, sore, soreness, leg day, legday, pump, pumped, fried, cooked, smoked, tired, toast, jelly, "
+        "shaking, fatigue, fatigued, burned out, gassed, spent, knackered, wrecked, good burn, the "
+        "burn, burnt out, trashed, destroyed, are dead, were dead, absolutely dead, dead tired"
     ),
     "PUMP": (
-        "pump, pumped, pumps, vascular, gains, growth, grew, mirror, photo, flex, flexing, haha, lol, sleeves are too "
+        "pump, pumped, pumps, vascular, gains, growth, grew, mirror, photo, flex, flexing, sleeves are too "
         "small, doms from, guys, lads, dreams, waist, jeans, shirt size, tape measure, bulk, bulking, measured, arm "
         "day, cm, blew up my, blew up from, blow up from, blow up my, blown up from, reppers, burnout, burnouts, myo "
         "reps, 20 reps, high reps"
@@ -868,7 +868,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "feels off, feels odd, acting"
     ),
     "EFFORTS": (
-        "after that, set, sets, sprint, sprints, finisher, lol, haha, workout, burpees, circuit, cardio, run, hill, "
+        "after that, set, sets, sprint, sprints, finisher, workout, burpees, circuit, cardio, run, hill, "
         "row, sank, isnt in it, in it, training, sore, pr, happy, warm, full, love, melts"
     ),
     "STOPPED": (
@@ -928,7 +928,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "water in it, water on it, water on the"
     ),
     "NEWLOOK": (
-        "looks like a new, looks like new, like a champ, like a pro, like a dream, pump, haha, lol, tattoo, gains, "
+        "looks like a new, looks like new, like a champ, like a pro, like a dream, pump, tattoo, gains, "
         "grandpa, grandma, machine, spring, rock, boss, charm, beast"
     ),
     "SWEATY": (
