@@ -86,8 +86,11 @@ def call_back(conn: Connection, who: int, first: date, last: date) -> None:
 
 def changed_days(conn: Connection, who: int, since: date) -> list[tuple[date, Plan]]:
     """Days with a plan of their own, from that day on."""
-    rows = conn.execute(select(day_plan).where(day_plan.c.person == who, day_plan.c.on >= since))
+    rows = conn.execute(_CHANGED, {"who": who, "since": since})
     return [(row.on, noun_of(Plan, row.body)) for row in rows]
+
+
+_CHANGED: Final = select(day_plan).where(day_plan.c.person == bindparam("who"), day_plan.c.on >= bindparam("since"))
 
 
 # Journeys
