@@ -6,7 +6,7 @@ from its phrases to those. Knows no language and no lift. What is said in the re
 
 import unicodedata
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import product
 from typing import Final
 
@@ -20,15 +20,20 @@ GlossRow = tuple[str, str]
 words that end in ``*``: in any of the language's endings; alternatives parted by ``|``, an empty one for a word that
 may be left out. ``+`` before one: right behind a number (16er)."""
 
+NAMED: Final = "NAME"
+"""Kind of a phrase that is part of an exercise's name."""
 _ALSO: Final = {"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "ø": "o", "æ": "ae", "œ": "oe"}
 """Letters that are typed as two where the keyboard lacks them."""
 
 
 @dataclass(frozen=True, slots=True)
 class Gloss:
-    """All that a further language brings. ``exercises`` maps an id to its names; ``words`` are rows of everything
-    else, ``names`` those of them that exercise names are made of; ``plain`` are everyday words that mean nothing here
-    and are no slips of others."""
+    """All that a further language brings.
+
+    ``exercises`` maps an id to its names; ``words`` are rows of everything else, ``names`` those of them that exercise
+    names are made of. ``plain`` are everyday words that mean nothing here and are no slips of others. ``behind_name``
+    maps a word between a name and a number to what it means there (mancuernas de 22).
+    """
 
     numerals: Numerals
     endings: tuple[str, ...]
@@ -37,6 +42,7 @@ class Gloss:
     exercises: Mapping[str, str]
     plain: frozenset[str]
     decimal_comma: bool = True
+    behind_name: Mapping[str, str] = field(default_factory=dict)
 
 
 class Glossary:
@@ -54,10 +60,11 @@ class Glossary:
         }
         exercises = tuple((called[one], phrases) for one, phrases in gloss.exercises.items())
         for rows, tries in ((gloss.words, ()), (gloss.names, (named,)), (exercises, (named,))):
+            kind = NAMED if tries else ""
             for meant, phrases in rows:
                 for phrase in spread(phrases, gloss.endings):
                     for trie in (self._phrases, *tries):
-                        trie.add(phrase, ("", tuple(token.text for token in lex(meant))))
+                        trie.add(phrase, (kind, tuple(token.text for token in lex(meant))))
         plain = frozenset(form for word in gloss.plain for form in typed(word))
         said = gloss.numerals
         words = self._phrases.words() | said.words | said.point | said.joint | said.half
@@ -78,21 +85,35 @@ class Glossary:
         bare = self._spelled(bare)
         words = self._keys(bare)
         out: list[Token] = []
-        i = 0
+        i, named = 0, False
         while i < len(bare):
-            end, meanings = self._phrases.longest(words, i)
-            said = compose(self._gloss.numerals, bare, i) if words[i] in self._gloss.numerals.starts else None
-            if said is not None and said[1] >= end:
-                value, end, _ = said
-                first = bare[i]
-                out.append(Token("num", f"{value:g}", value, first.start, bare[end - 1].end, first.glued))
-            elif end > i:
-                out.extend(_said(meanings[0][1], bare[i:end]))
-            else:
-                out.append(bare[i])
-                end = i + 1
-            i = end
+            behind = self._gloss.behind_name.get(words[i]) if named else None
+            if behind is not None and self._is_number(bare, i + 1):
+                out.append(bare[i]._replace(text=behind))
+                i, named = i + 1, False
+                continue
+            put, i, named = self._put_at(bare, words, i)
+            out.extend(put)
         return out
+
+    def _put_at(self, tokens: list[Token], words: list[str], i: int) -> tuple[list[Token], int, bool]:
+        """What the phrase or number at ``i`` means, where it ends, and whether it names an exercise."""
+        end, meanings = self._phrases.longest(words, i)
+        said = compose(self._gloss.numerals, tokens, i) if words[i] in self._gloss.numerals.starts else None
+        if said is not None and said[1] >= end:
+            value, last, _ = said
+            first = tokens[i]
+            number = Token("num", f"{value:g}", value, first.start, tokens[last - 1].end, first.glued)
+            return [number], last, False
+        if end == i:
+            return [tokens[i]], i + 1, False
+        kind, meant = meanings[0]
+        return _said(meant, tokens[i:end]), end, kind == NAMED
+
+    def _is_number(self, tokens: list[Token], i: int) -> bool:
+        if i >= len(tokens):
+            return False
+        return tokens[i].kind == "num" or tokens[i].text in self._gloss.numerals.starts
 
     def _is_ours(self, tokens: list[Token]) -> bool:
         """Whether the message speaks this language rather than the reader's own."""

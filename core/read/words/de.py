@@ -223,4 +223,5 @@ GLOSS: Final = Gloss(
     de_names.ROWS,
     de_names.EXERCISES,
     de_flow.PLAIN,
+    behind_name={"mit": "at", "a": "at"},
 )

@@ -108,6 +108,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("cant breathe", "atmen fällt|fiel, atmen tut weh, luft wird knapp, luft wurde knapp, luft geht aus, ringen nach luft, fällt|fiel mir das atmen, atmen kaum möglich"),
     ("later", "später"),
     ("feel", "fühlt sich, fühlen sich, fühlte sich, fühlt sich an, an fühlt"),
+    ("clicky", "knackt, knackte, knackst, knackte es, knirscht"),
     ("weird", "komisch, komischer, komisches, komische, seltsam, merkwürdig, seltsames"),
     ("sitting on", "sitzt auf, sitzt jemand auf"),
     ("sitting on my chest", "auf meiner|der brust sitzt|steht|kniet|liegt, auf meinem brustkorb sitzt|steht|kniet"),

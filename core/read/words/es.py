@@ -185,9 +185,9 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
     # form and range
     ("clean form", "buena técnica, técnica limpia, técnica perfecta, técnica buena, técnica impecable, bien de técnica, buena forma, forma limpia, ejecución limpia, buena ejecución, técnica muy limpia, la técnica limpia, la técnica bien, técnica bien, la técnica perfecta, la técnica buena, con buena técnica, técnica sólida"),
     ("clean", "limpia, limpias, limpio, limpios, limpita, limpitas, impecable, impecables, clavadas, perfectas, bien hechas, bien ejecutadas, muy limpias, todas limpias"),
-    ("ok form", "técnica regular, técnica pasable, técnica decente, técnica normal, técnica aceptable, técnica así así, técnica mejorable"),
+    ("ok form", "regular|normal|pasable|decente de técnica, técnica regular, técnica pasable, técnica decente, técnica normal, técnica aceptable, técnica así así, técnica mejorable"),
     ("sloppy", "fea, feas, feo, feos, sucia, sucias, sucio, guarra, guarras, chapucera, chapuceras, con trampa, haciendo trampa, hice trampa, con impulso, usando impulso, con balanceo, balanceándome, descontrolada, de aquella manera, mal hechas, mal ejecutadas"),
-    ("bad form", "mala técnica, técnica mala, técnica fea, la técnica mal, técnica mal, mala forma, se me fue la técnica, perdí la técnica, la técnica se fue, sin técnica, técnica horrible, técnica sucia, la técnica fatal, técnica fatal, con mala técnica"),
+    ("bad form", "mal|fatal|floja|flojo de técnica, mala técnica, técnica mala, técnica fea, la técnica mal, técnica mal, mala forma, se me fue la técnica, perdí la técnica, la técnica se fue, sin técnica, técnica horrible, técnica sucia, la técnica fatal, técnica fatal, con mala técnica"),
     ("form", "técnica, forma, ejecución"),
     ("good", "buena, buenas, bien, genial, estupendo"),
     ("bad", "mala, malas, malo, mal, fatal"),
@@ -229,4 +229,5 @@ GLOSS: Final = Gloss(
     es_names.ROWS,
     es_names.EXERCISES,
     es_flow.PLAIN,
+    behind_name={"de": "at", "a": "at"},
 )

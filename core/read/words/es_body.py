@@ -88,6 +88,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("panting", "jadeando, jadeo, jadear, resoplando"),
     ("something", "algo"),
     ("felt", "noté, he notado, sentí, he sentido, note, notaba, sentía"),
+    ("clicky", "cruje, me cruje, crujen, me crujen, chasquea"),
     ("weird", "raro, rara, raros, raras, extraño, extraña"),
     ("acting weird", "hace|hacía cosas raras, me hace cosas raras, haciendo cosas raras"),
     ("stops and starts", "se para y arranca, se para y sigue, se para y vuelve"),
