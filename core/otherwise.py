@@ -8,6 +8,7 @@ from core.flow.work import work
 from core.join.today import Found, Usual, today_in
 from core.join.wishes import AllAgain, MoveTo, OnlyToday, ShortOfTime, Today
 from core.model.acts import Alarm, Begin
+from core.model.facts import KitOfDay
 from core.read.reader import read
 
 
@@ -38,8 +39,8 @@ def _wished(scene: Scene, wish: Today) -> Scene:
     match wish:
         case ShortOfTime(minutes):
             return today.shortened(scene, minutes)
-        case OnlyToday(kit, beside, odd):
-            return today.only_with(scene, kit, beside, odd)
+        case OnlyToday(kit, beside, odd, without):
+            return today.only_with(scene, kit, KitOfDay(kit, beside, odd, without=without))
         case MoveTo(on, at):
             return calendar.moved_to(scene, on, at)
         case AllAgain():

@@ -14,7 +14,7 @@ from typing import Any, Final
 from sqlalchemy import Column, Connection, Table, delete, or_, select, update
 
 from bot.ports import Media, Opened, Press, RawUpdate, Words
-from bot.store import backup, inbox, scrub
+from bot.store import backup, inbox, scrub, settings
 from bot.store.contest_tables import challenge, entrant
 from bot.store.tables import address, chat, crew, invite, member, metadata, outbox, person, question, remark, word
 from bot.store.tables import inbox as came_in
@@ -52,6 +52,7 @@ def forget(conn: Connection, who: int, openers: Openers, now: datetime) -> None:
                 conn.execute(update(table).where(column == who).values({column.name: None}))
     tombstone = {"name": "", "coaches": 0, "lifts": 0, "coach": None, "zone": "UTC", "language": "en", "joined": now}
     conn.execute(update(person).where(person.c.id == who).values(**tombstone))
+    settings.end_logins(conn, who)
     scrub.want(conn)
 
 

@@ -108,8 +108,8 @@ _COURTESY: Final = frozenset({"", "sorry", "please", "im afraid", "ok", "so", "t
 
 def is_courtesy(text: str) -> bool:
     """Words beside a wish that ask for no answer and are no news to a coach."""
-    words = plain(text)
-    return words in _COURTESY or phrase_of(words) is not None
+    parts = [plain(part) for part in text.split(",")]
+    return all(words in _COURTESY or phrase_of(words) is not None for words in parts)
 
 
 def command_as_sentence(text: str) -> str:

@@ -19,8 +19,13 @@ SILENCE: Final = timedelta(hours=2)
 """After this long without a word a session is taken to be over, and recapped. Choice of ours."""
 
 
+TWICE_WITHIN: Final = timedelta(seconds=15)
+"""The same report again within this time was likely sent twice. Choice of ours: no set with its rest is as short."""
+
+
 def sets(scene: Scene, acts: Sequence[SetAct]) -> Scene:
     """Keep sets, exercise by exercise in the order of first mention, and put the day's targets in force first."""
+    twice = _sent_twice(scene, acts)
     for exercise, ago in dict.fromkeys((one.exercise, one.day) for one in acts):
         if exercise is None:
             continue
@@ -28,7 +33,16 @@ def sets(scene: Scene, acts: Sequence[SetAct]) -> Scene:
         scene = _kept(scene, exercise, some, scene.on + timedelta(days=ago))
         scene = scene.says(Recorded(exercise, some, scene.on + timedelta(days=ago), ago, scene.edited))
         scene = praised(scene, exercise) if ago == 0 else scene
-    return scene
+    return scene.says(Told("twice")) if twice else scene
+
+
+def _sent_twice(scene: Scene, acts: Sequence[SetAct]) -> bool:
+    """The same was reported so short a time ago that it cannot have been done again."""
+    last = day.last_set(scene.book, scene.on)
+    if last is None or scene.edited or last.message == scene.message or scene.now - last.at > TWICE_WITHIN:
+        return False
+    before = day.acts_of(one for one in day.sets_on(scene.book, scene.on) if one.message == last.message)
+    return [replace(one, span=None) for one in acts] == [replace(one, span=None) for one in before]
 
 
 def _kept(scene: Scene, exercise: str, some: Sequence[SetAct], on: date) -> Scene:

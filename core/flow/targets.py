@@ -9,7 +9,8 @@ from core.flow import day, nudges
 from core.flow.scene import Scene
 from core.flow.steps import step_of
 from core.model.acts import AcheAct, SetAct
-from core.model.facts import Because, Careful, NextTime, PlanDone, Upcoming
+from core.model.facts import Because, Careful, NextTime, PlanDone, Told, Upcoming
+from core.model.quantities import Load
 from core.model.target import Advice, Session, Target, TargetSet
 from core.model.working import working_sets
 
@@ -32,8 +33,11 @@ def opened(scene: Scene, *more: str) -> Scene:
 
 
 def renewed(scene: Scene, exercises: Iterable[str]) -> Scene:
-    """The targets of these exercises made anew, as after an ache."""
+    """The targets of these exercises made anew, as after an ache; what is done already was asked as it was."""
     for exercise in exercises:
+        given = scene.book.targets.get(exercise)
+        if given is not None and given.sets and len(working_sets(scene.done(exercise))) >= len(given.sets):
+            continue
         advice = scene.adviser.today(scene.book, scene.on, exercise, ())
         target = _with_load_done(Target(advice.way, advice.sets), scene.done(exercise))
         if target != scene.book.targets.get(exercise):
@@ -42,7 +46,7 @@ def renewed(scene: Scene, exercises: Iterable[str]) -> Scene:
 
 
 def settled(scene: Scene, exercise: str) -> Scene:
-    """A first target is a guess of ours: the load that the first set was done with takes its place."""
+    """The load that the sets are done with takes the place of one that was a guess of ours, or that was lighter."""
     target = scene.book.targets.get(exercise)
     if target is None or (after := _with_load_done(target, scene.done(exercise))) == target:
         return scene
@@ -51,9 +55,21 @@ def settled(scene: Scene, exercise: str) -> Scene:
 
 def _with_load_done(target: Target, done: tuple[SetAct, ...]) -> Target:
     work = working_sets(done)
-    if target.way != "first" or not work or work[0].load is None:
+    if not work or work[0].load is None or target.way in ("ease", "stop"):
         return target
-    return replace(target, sets=tuple(replace(one, load=work[0].load) for one in target.sets))
+    if target.way == "first":
+        return replace(target, sets=tuple(replace(one, load=work[0].load) for one in target.sets))
+    above = [act.load for act, one in zip(work, target.sets, strict=False) if _heavier(act.load, one.load)]
+    if len(above) < len(work):
+        return target
+    own = min((load for load in above if load), key=lambda load: load.kg or 0.0)
+    return replace(target, sets=tuple(replace(one, load=own) for one in target.sets))
+
+
+def _heavier(done: Load | None, asked: Load | None) -> bool:
+    if done is None or asked is None or done.kind != asked.kind or done.kind in ("assist", "band"):
+        return False
+    return done.kg is not None and asked.kg is not None and done.kg > asked.kg * 1.01
 
 
 def announced(scene: Scene) -> Scene:
@@ -96,9 +112,11 @@ def careful(advice: Advice) -> tuple[Careful, ...]:
 
 
 def still_to_do(scene: Scene, exercise: str, advice: Advice) -> tuple[TargetSet, ...]:
-    """The sets to go. A first load that was done as asked is the right one, so it stays for the day."""
+    """The sets to go. A first load, or a heavier one of the lifter's own, stays for the day when done as asked."""
     target, done = scene.book.targets.get(exercise), working_sets(scene.done(exercise))
-    if advice.way != "first" or target is None or not done:
+    if target is None or not target.sets or not done or not advice.sets or advice.way in ("ease", "stop"):
+        return advice.sets
+    if advice.way != "first" and not _heavier(target.sets[0].load, advice.sets[0].load):
         return advice.sets
     asked = Target("first", target.sets[: len(done)])
     return target.sets[len(done) :] if scene.adviser.met(done, asked) and target.sets[len(done) :] else advice.sets
@@ -127,7 +145,13 @@ def _unwarned(scene: Scene) -> bool:
 
 
 def _nothing_left(scene: Scene) -> Scene:
-    if day.places(scene.book, scene.on):
+    places = [one for one in day.places(scene.book, scene.on) if not one.left_out]
+    waits = any(
+        day.is_off(scene.book, one) and not day.is_complete(scene.book, scene.on, one.exercise) for one in places
+    )
+    if waits:
+        scene = scene.says(Told("next.rest_waits"))
+    elif day.places(scene.book, scene.on):
         scene = scene.says(PlanDone())
     last = day.last_set(scene.book, scene.on)
     if last is None or not isinstance(last.act, SetAct) or last.act.exercise is None:

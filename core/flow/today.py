@@ -1,6 +1,7 @@
 """Today goes otherwise: less time, another kit, or all of it after all. It may not know how the wish was worded."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Final
 
 from core.evidence.body import row_of
@@ -59,17 +60,17 @@ def _by_worth(scene: Scene, names: list[str]) -> list[str]:
     return ordered
 
 
-def only_with(scene: Scene, kit: Kit | None, beside: tuple[str, ...] = (), odd: tuple[str, ...] = ()) -> Scene:
-    """Another kit for today: targets follow at once, and what it cannot load is named."""
+def only_with(scene: Scene, kit: Kit | None, said: KitOfDay) -> Scene:
+    """Another kit for today: targets follow at once, and what it cannot load is named. ``said``: it as understood."""
     scene = opened(scene)
     before = dict(scene.book.targets)
     scene = scene.keeps(OnlyKit(kit))
     if scene.book.hold:
-        return scene.says(KitOfDay(kit, beside, odd), Held(scene.book.hold.since))
+        return scene.says(said, Held(scene.book.hold.since))
     open_ = [name for name in before if not day.is_complete(scene.book, scene.on, name)]
     scene = renewed(scene, open_)
     off = tuple(name for name in open_ if scene.book.targets[name].way == "stop" and before[name].way != "stop")
-    return scene.says(KitOfDay(kit, beside, odd, off))
+    return scene.says(replace(said, off=off))
 
 
 def all_again(scene: Scene) -> Scene:
@@ -101,4 +102,7 @@ def stands(scene: Scene) -> Scene:
     if begun:
         return course.standing(scene)
     listed = course.listed(scene, started=False)
-    return scene.says(listed) if listed else scene
+    if listed is None:
+        return scene
+    told = any(isinstance(fact, KitOfDay) and fact.off for fact in scene.facts)
+    return scene.says(replace(listed, waits=()) if told else listed)

@@ -49,7 +49,7 @@ def kit_without(words: str, unit: Unit, home: Kit | None) -> OnlyToday | None:
     empty = Kit()
     for noun in gone:
         kit = replace(kit, **{part: getattr(empty, part) for part in _PARTS[noun]})
-    return OnlyToday(kit)
+    return OnlyToday(kit, without=words)
 
 
 def _parts_of(noun: Noun, unit: Unit, home: Kit | None) -> dict[str, object]:

@@ -183,11 +183,15 @@ class ShortOfTime:
 
 @dataclass(frozen=True, slots=True)
 class OnlyToday:
-    """Only this equipment is there today (None: a full gym). ``odd``: what was not understood of it."""
+    """Only this equipment is there today (None: a full gym). ``odd``: what was not understood of it.
+
+    ``without``: said as what is missing, in these words.
+    """
 
     kit: Kit | None
     beside: tuple[str, ...] = ()
     odd: tuple[str, ...] = ()
+    without: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -181,12 +181,16 @@ class Trimmed:
 
 @dataclass(frozen=True, slots=True)
 class KitOfDay:
-    """Only this is there today (None: a full gym); what cannot be loaded with it, and words not understood."""
+    """Only this is there today (None: a full gym); what cannot be loaded with it, and words not understood.
+
+    ``without``: it was said as what is missing, in these words.
+    """
 
     kit: Kit | None
     beside: tuple[str, ...] = ()
     odd: tuple[str, ...] = ()
     off: tuple[str, ...] = ()
+    without: str = ""
 
 
 @dataclass(frozen=True, slots=True)

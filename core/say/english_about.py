@@ -122,7 +122,7 @@ ENGLISH_ABOUT: Final[Mapping[str, str | tuple[str, str]]] = {
         "You still coach {n} client. Hand the client over or end the work first, then say it again.",
         "You still coach {n} clients. Hand them over or end the work first, then say it again.",
     ),
-    "about.forget.done": "Done: everything about you is erased here. Copies made for safety before now still hold it; they are kept for {days} days at most. I wish you well.",
+    "about.forget.done": "Done: everything about you is erased here. Copies made for safety before now still hold it until whoever runs this service deletes them; the rule is {days} days at most. I wish you well.",
     "about.cleared.none": "Nothing is held, so there is nothing to clear.",
     "about.cleared.coach": "Good to hear. {coach} is told, and clears you.",
     "about.cleared.ask": "Have you been seen by a doctor who knows what happened, and who says you may train?",

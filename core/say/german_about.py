@@ -119,7 +119,7 @@ GERMAN_ABOUT: Final[Mapping[str, str | tuple[str, str]]] = {
         "Du betreust noch {n} Person. Gib sie weiter oder beende erst die Arbeit, dann sag es noch einmal.",
         "Du betreust noch {n} Personen. Gib sie weiter oder beende erst die Arbeit, dann sag es noch einmal.",
     ),
-    "about.forget.done": "Fertig: alles über dich ist hier gelöscht. Sicherungskopien von vorher enthalten es noch; sie werden höchstens {days} Tage aufbewahrt. Alles Gute.",
+    "about.forget.done": "Fertig: alles über dich ist hier gelöscht. Sicherungskopien von vorher enthalten es noch, bis der Betreiber dieses Dienstes sie löscht; die Regel ist höchstens {days} Tage. Alles Gute.",
     "about.cleared.none": "Es ruht nichts, also gibt es nichts freizugeben.",
     "about.cleared.coach": "Schön zu hören. {coach} erfährt es und gibt dich frei.",
     "about.cleared.ask": "Hat dich ein Arzt gesehen, der weiß, was war, und der sagt, dass du trainieren darfst?",

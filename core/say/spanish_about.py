@@ -119,7 +119,7 @@ SPANISH_ABOUT: Final[Mapping[str, str | tuple[str, str]]] = {
         "Todavía entrenas a {n} cliente. Pásalo a otro entrenador o termina antes el trabajo, y dilo otra vez.",
         "Todavía entrenas a {n} clientes. Pásalos a otro entrenador o termina antes el trabajo, y dilo otra vez.",
     ),
-    "about.forget.done": "Hecho: todo sobre ti está borrado aquí. Las copias de seguridad de antes todavía lo tienen; se guardan {days} días como mucho. Que te vaya bien.",
+    "about.forget.done": "Hecho: todo sobre ti está borrado aquí. Las copias de seguridad de antes todavía lo tienen hasta que las borre quien lleva este servicio; la regla es {days} días como mucho. Que te vaya bien.",
     "about.cleared.none": "No hay nada en pausa, así que no hay nada que levantar.",
     "about.cleared.coach": "Me alegro. {coach} lo sabe ya, y te da la salida.",
     "about.cleared.ask": "¿Te ha visto un médico que sabe lo que pasó, y que dice que puedes entrenar?",

@@ -24,7 +24,9 @@ def _trimmed(voice: Voice, fact: Trimmed) -> list[str]:
 
 
 def _kit(voice: Voice, fact: KitOfDay) -> list[str]:
-    if fact.kit is None:
+    if fact.without:
+        lines = [voice.say("kit.today.without", what=fact.without)]
+    elif fact.kit is None:
         lines = [voice.say("kit.today.gym")]
     else:
         lines = [voice.say("kit.today", list=voice.listed([kit_words(voice, fact.kit), *fact.beside]))]

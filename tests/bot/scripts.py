@@ -75,7 +75,8 @@ class Talk:
             return Incoming(number, entry.text, edit=True)
         self.sent += 1
         if entry.head == "press":
-            data = {button.label: button.data for button in self.buttons}[entry.text]
+            by_label = {button.label: button.data for button in self.buttons}
+            data = by_label.get(entry.text) or self.buttons[int(entry.text) - 1].data
             return Incoming(self.sent, "", press=data)
         if entry.head == "press data":
             return Incoming(self.sent, "", press=entry.text)
@@ -174,7 +175,8 @@ def _person(text: str) -> dict[str, str]:
 def _profile(person: dict[str, str], zone: ZoneInfo) -> Profile:
     decimal: Any = person.get("decimal", ".")
     language = person.get("language", "en")
-    return Profile(person["name"], zone, language=language, coach=person.get("coach"), decimal=decimal)
+    nudges = person.get("nudges") == "yes"
+    return Profile(person["name"], zone, language=language, coach=person.get("coach"), decimal=decimal, nudges=nudges)
 
 
 def _lifter(person: dict[str, str]) -> Lifter:

@@ -10,16 +10,17 @@ from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import pytest
-from sqlalchemy import select
+from sqlalchemy import Connection, select
 
 from bot import bootstrap
+from bot.channels.page import login
 from bot.channels.terminal import Seat, Terminal
 from bot.clock import Tick
 from bot.intake import Intake
 from bot.ports import Later, Parcel
 from bot.store import agenda, books, erase, people
 from bot.store.tables import agenda as agenda_table
-from bot.store.tables import metadata, outbox, person
+from bot.store.tables import metadata, outbox, person, setting
 from core.model.book import Book
 from core.model.outcome import AgendaChange
 from tests.bot.desk_scripts import played, scripts, spaced
@@ -112,6 +113,25 @@ async def test_forgetting_leaves_no_byte(room: Shell) -> None:
     assert "30 days" in said
     left = bytes_of(room)
     assert [word for word in (b"Ruth", b"marzipan", str(RUTH).encode(), b"16.25") if word in left] == []
+
+
+async def test_forgetting_ends_every_login(room: Shell) -> None:
+    def let_in(conn: Connection) -> tuple[str, str]:
+        words = []
+        for name in (RUTH, TOMAS):
+            who = people.by_user(conn, CHANNEL, name)
+            assert who is not None
+            words.append(login.enter(conn, login.make_link(conn, who.id, room.clock()), room.clock()) or "")
+            login.make_link(conn, who.id, room.clock())
+        return words[0], words[1]
+
+    ruths, toms = await room.store.write(let_in)
+    await room.say(RUTH, "forget me")
+    await room.say(RUTH, "yes")
+    assert await room.store.read(lambda conn: login.whose_session(conn, ruths, room.clock())) is None
+    assert await room.store.read(lambda conn: login.whose_session(conn, toms, room.clock())) is not None
+    left = [row.name for row in await room.rows(setting) if row.name.startswith("page-")]
+    assert len(left) == 2
 
 
 async def test_forgetting_also_takes_what_is_still_queued(room: Shell) -> None:

@@ -69,3 +69,15 @@ def test_an_ache_told_before_stands_again() -> None:
     assert [ache.level for ache in world.book.lifter.aches] == [6]
     says(world, "undo")
     assert [ache.level for ache in world.book.lifter.aches] == [2]
+
+
+def test_the_same_sent_twice_is_seen_kept_and_taken_out_by_undo() -> None:
+    world, _ = begun("goblet squat 24 kg x 12")
+    world.now += timedelta(seconds=4)
+    assert "sent twice" in text(says(world, "goblet squat 24 kg x 12"))
+    says(world, "undo")
+    assert [one.reps for one in world.sets()] == [12]
+    world.now += timedelta(minutes=2)
+    assert "sent twice" not in text(says(world, "goblet squat 24 kg x 12"))
+    world.now += timedelta(seconds=4)
+    assert "sent twice" not in text(says(world, "goblet squat 24 kg x 11"))

@@ -19,8 +19,8 @@ LINK_LASTS: Final = timedelta(days=1)
 """Long enough to be handed on by a person."""
 SESSION_LASTS: Final = timedelta(days=30)
 
-_LINK: Final = "page-link:"
-_SESSION: Final = "page-session:"
+_LINK: Final = settings.LINK
+_SESSION: Final = settings.SESSION
 _KEY: Final = "page-key"
 _BYTES: Final = 24
 
