@@ -20,7 +20,7 @@ from bot.store.engine import Store
 from bot.store.outbox import Reach
 from tests.bench.load.stores import FIRST_USER, url_of
 from tests.bench.load.talk import gym_of_today, texts, update
-from tests.bench.load.world import fresh_number
+from tests.bench.load.world import World, fresh_number
 from tests.bot.api_stub import BotApi
 from tests.bot.api_updates import TOKEN
 
@@ -28,8 +28,8 @@ LINES = 40
 """Typed in the terminal; the first of them folds what was never folded and is not counted."""
 
 
-async def to_first_reply(store: Path) -> float:
-    """Seconds from starting ``rungbook serve`` until a waiting message has its answer."""
+async def to_first_reply(store: Path) -> tuple[float, float]:
+    """Seconds, in all and of a processor, from starting ``rungbook serve`` until a waiting message has its answer."""
     async with BotApi(TOKEN, fresh_number()) as api:
         await api.push(update(0, "what's next?", int(now().timestamp())))
         settings = {"RUNGBOOK_TOKEN": TOKEN, "RUNGBOOK_API_URL": api.base_url, "RUNGBOOK_STORE": url_of(store)}
@@ -39,7 +39,7 @@ async def to_first_reply(store: Path) -> float:
         )
         try:
             await asyncio.wait_for(api.until(lambda: bool(api.sent)), 60)
-            return time.perf_counter() - began
+            return time.perf_counter() - began, World(api, child.pid).processor_seconds()
         finally:
             child.terminate()
             await child.wait()
