@@ -82,6 +82,9 @@ def ended(office: Office, question: Question) -> None:
 def hand(office: Office, who: Person, name: str, order: Hand) -> None:
     """Ask the other coach to take a client on."""
     wanted = order.coach.casefold()
+    if wanted in (office.coach.name.casefold(), "me", "myself"):
+        office.reply(office.say("desk.hand.self", name=name))
+        return
     found = [one for one in people.coaches(office.conn) if one.name.casefold() == wanted and one.id != office.coach.id]
     if len(found) != 1:
         office.reply(office.say("desk.hand.twice" if found else "desk.hand.none", coach=order.coach))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from rapidfuzz import fuzz
+from rapidfuzz.distance import OSA
 
 _SURE: Final = 80.0
 """Likeness (0 to 100, rapidfuzz's ratio) from which a name with a slip is taken. Choice of ours."""
@@ -13,6 +14,8 @@ _NEAR: Final = 60.0
 _APART: Final = 6.0
 """Two names closer in likeness than this are asked about."""
 _OFFERED: Final = 5
+_LEAST_SLIPPED: Final = 4
+"""In a name of so many letters two swapped ones are got over."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +62,9 @@ def _start(word: str, name: str) -> bool:
 
 
 def _likeness(word: str, name: str) -> float:
-    return max(fuzz.ratio(word, name), fuzz.ratio(word, name.partition(" ")[0]))
+    first = name.partition(" ")[0]
+    slip = len(word) >= _LEAST_SLIPPED and sorted(word) == sorted(first) and OSA.distance(word, first) <= 1
+    return max(fuzz.ratio(word, name), fuzz.ratio(word, first), _SURE if slip else 0.0)
 
 
 def names_at_start(text: str, roster: Sequence[str]) -> tuple[list[Found], list[str], str]:

@@ -18,7 +18,7 @@ from core.order import days, orders
 from core.order.muscles import MOST_SETS, MUSCLES, muscles_in
 from core.order.names import Found, find_name, names_at_start
 from core.order.orders import About, Lacking, NoClient, Simple, Understood, WhichClient
-from core.order.words import KEYWORDS, PATTERNS, WAY_WORDS, WAYS
+from core.order.words import FREE_AFTER, KEYWORDS, PATTERNS, WAY_WORDS, WAYS
 
 FindExercise = Callable[[str], tuple[str, ...]]
 
@@ -64,6 +64,8 @@ _SLOTS: Final[Mapping[str, str]] = {
 _SURE: Final = 0.75
 """Likeness (0 to 1, by slips) from which a word is taken for a word of orders. Choice of ours."""
 _LEAST_MENDED: Final = 3
+_OWN_WORDS: Final = 2
+"""Of an order with words to be passed on only so many are its own; the others stay as they were typed."""
 _WEAK: Final = frozenset({"hold", "free", "ask", "next_time", "see", "end", "ways", "no_heavier"})
 """Rows whose words are everyday ones ("hold on a second"): without a client's name they are no order."""
 
@@ -73,15 +75,23 @@ def _compiled() -> tuple[tuple[str, "re.Pattern[str]"], ...]:
     made = []
     for name, pattern in PATTERNS:
         full = re.sub(r"<(\w+)>", lambda slot: _SLOTS[slot.group(1)], pattern)
-        made.append((name, re.compile(rf"\s*(?:please\s+)?(?:{full})\s*[.!?]*\s*", re.IGNORECASE | re.DOTALL)))
+        made.append(
+            (
+                name,
+                re.compile(
+                    rf"\s*(?:please\s+)?(?:{full})(?:\s+(?:please|pls|plz|thanks|thx))?\s*[.!?]*\s*",
+                    re.IGNORECASE | re.DOTALL,
+                ),
+            )
+        )
     return tuple(made)
 
 
 def read_order(text: str, around: Around) -> Understood | None:
     """What the coach orders. None: these are no words that a coach can say."""
     bare = text.strip().lstrip("/")
+    doubt: Understood | None = None
     for words in dict.fromkeys((bare, _mended(bare, around.roster))):
-        doubt: Understood | None = None
         for name, pattern in _compiled():
             found = pattern.fullmatch(words)
             if found is None:
@@ -93,9 +103,7 @@ def read_order(text: str, around: Around) -> Understood | None:
                 continue
             if doubt is None or isinstance(doubt, NoClient):
                 doubt = answer
-        if doubt is not None:
-            return doubt
-    return None
+    return doubt
 
 
 def _mended(text: str, roster: Sequence[str]) -> str:
@@ -104,7 +112,9 @@ def _mended(text: str, roster: Sequence[str]) -> str:
     head, colon, tail = first.partition(":")
     if colon and not line and find_name(head, roster).name:
         return head + colon + _mended(tail, roster)
-    words = [word if find_name(word, roster).name else _mend(word) for word in head.split(" ")]
+    words = head.split(" ")
+    most = _OWN_WORDS if _mend(words[0]).lower() in FREE_AFTER else len(words)
+    words = [word if at >= most or find_name(word, roster).name else _mend(word) for at, word in enumerate(words)]
     return " ".join(words) + colon + tail + line + rest
 
 
@@ -152,7 +162,8 @@ class _Part:
         said = self.slot(slot)
         found, typed, rest = names_at_start(said, self.around.roster)
         if not found:
-            raise _Stop(NoClient(said.split(":")[0].split("\n")[0][:40].strip()))
+            first = re.split(r"[\s:,]", said)[0][:40]
+            raise _Stop(NoClient(first, find_name(first, self.around.roster).near))
         return self.one(found[0], typed[0]), rest
 
     def exercise(self, who: str, slot: str = "ex") -> str | None:

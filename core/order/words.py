@@ -34,7 +34,7 @@ PATTERNS: Final[tuple[tuple[str, str], ...]] = (
         r"(?:tell|write|message|say)\s+(?:to\s+)?(?:everyone|everybody|all(?:\s+(?:of\s+them|clients))?)\s*[,:]?\s+<text>",
     ),
     ("tell", r"(?:tell|write|message|say|ask)\s+(?:to\s+)?<names>"),
-    ("notes", r"(?:my\s+)?notes\s+(?:on|of|about|for)\s+<who>"),
+    ("notes", r"(?:my\s+)?notes\s+(?:(?:on|of|about|for)\s+)?<who>"),
     ("note", r"(?:private\s+)?note\s+(?:on|about|for|to)\s+<noted>"),
     # plans
     ("old_plan", r"put\s+back\s+(?:the\s+)?(?:old|last|previous)\s+plan"),
@@ -59,6 +59,7 @@ PATTERNS: Final[tuple[tuple[str, str], ...]] = (
     ("week", r"(?:show\s+|see\s+)?(?:the\s+)?(?:week|summary)\s+(?:of|for)\s+<who>"),
     ("week", r"(?:show\s+|see\s+)?(?:how(?:'s| is)\s+)<who>(?:\s+doing)?"),
     ("week", r"(?:show\s+|see\s+)?<who>\s+week"),
+    ("week", r"week\s+(?!(?:of|for)\b)<who>"),
     ("see", r"(?:see|show)\s+<who>"),
     ("overview", r"(?:the\s+)?(?:overview|picture|chart|everyone at a glance)"),
     ("sheet_of", r"(?:spreadsheet|sheet|csv|table|export)\s+(?:of|for)\s+<who>"),
@@ -121,9 +122,12 @@ KEYWORDS: Final = (
     "invite", "invitation", "cancel", "clients", "plan", "copy", "week", "weeks", "tell", "everyone", "note", "notes",
     "hold", "free", "clear", "hand", "what", "attention", "digest", "overview", "spreadsheet", "tempo", "before",
     "heavier", "until", "first", "help", "needs", "word", "next", "time",
-    "easier", "every", "sets", "usual",
+    "easier", "every", "sets", "usual", "work", "working", "coaching", "with", "private", "about",
 )  # fmt: skip
 """Words of orders whose spelling is mended; names are looked up elsewhere."""
+
+FREE_AFTER: Final = frozenset({"tell", "write", "message", "say", "ask", "note", "private", "invite", "uninvite"})
+"""First words of orders that carry somebody's own words: those are never put right."""
 
 WAY_WORDS: Final = r"(?:tempo|slower|load|weight|reps?|repetitions|range|rest|density|heavier)"
 

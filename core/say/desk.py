@@ -101,9 +101,9 @@ def week(voice: Voice, facts: WeekFacts) -> str:
 
 def _head(voice: Voice, facts: WeekFacts) -> str:
     key = "review.head" if facts.planned else "review.head.coming" if facts.has_plan else "review.head.unplanned"
-    more = facts.kept - facts.planned
+    more, sets = facts.kept - facts.planned, voice.say("review.sets", facts.sets, n=facts.sets)
     key = "review.head.more" if facts.planned and more > 0 else key
-    slots = {"kept": facts.kept, "planned": facts.planned, "more": more, "sets": facts.sets}
+    slots = {"kept": facts.kept, "planned": facts.planned, "more": more, "sets": sets}
     return voice.say(
         key, facts.kept, name=facts.name, first=voice.date(facts.first), last=voice.date(facts.last), **slots
     )

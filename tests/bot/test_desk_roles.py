@@ -181,6 +181,16 @@ async def test_the_coach_is_answered_in_private_and_never_by_order_in_a_group(or
         assert heard(room, "Ines", sent), order
 
 
+async def test_a_coachs_own_data_holds_the_notes_and_a_clients_does_not(tmp_path: Path) -> None:
+    async with office(tmp_path) as room:
+        await seeded(room)
+        for who, holds in (("Ines", True), ("Mira", False), ("Jana", False)):
+            await room.say(USERS[who], "export")
+            files = [one.attachment for one in room.wire.sent if one.chat == USERS[who] and one.attachment]
+            assert files, who
+            assert any(SECRET.encode() in content for _, content in files) is holds, who
+
+
 async def test_an_order_written_over_is_not_worked_twice(tmp_path: Path) -> None:
     async with office(tmp_path) as room:
         await room.say(USERS["Ines"], "tell Mira hello", message_id=50)
