@@ -9,8 +9,10 @@ Nothing is compared with a number of another day: each ratio is of two things me
 
 import argparse
 import asyncio
+import shutil
 import sys
-from collections.abc import Awaitable, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable
+from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from statistics import median
@@ -68,6 +70,15 @@ def session(chats: int, each: int, skip: int = 0) -> list[tuple[int, str]]:
     return [(number, said[number][turn]) for turn in range(each) for number in range(chats)]
 
 
+@asynccontextmanager
+async def fresh(file: Path) -> AsyncIterator[Path]:
+    """A copy of a store, on which nobody trained today."""
+    with TemporaryDirectory() as folder:
+        copy = Path(folder) / file.name
+        await asyncio.to_thread(shutil.copyfile, file, copy)
+        yield copy
+
+
 async def rates(asked: Asked) -> None:
     """Messages a second: the two echoes and the service, in turns, the best of each."""
     lines = session(asked.chats, asked.each, skip=1)
@@ -121,12 +132,12 @@ async def latency(asked: Asked) -> None:
 async def sizes(asked: Asked) -> None:
     """What a message costs on the small and on the large store, in turns, the least of each."""
     least: dict[str, tuple[float, float]] = {}
-    for turn in range(asked.rounds):
+    lines = session(FEW, asked.each, skip=1)
+    for _ in range(asked.rounds):
         for name, file in (("small", asked.small), ("large", asked.large)):
-            async with measured(SERVED, stores.url_of(file)) as world:
-                await world.say(session(FEW, 1, skip=turn * asked.each))
+            async with fresh(file) as copy, measured(SERVED, stores.url_of(copy)) as world:
+                await world.say(session(FEW, 1))
                 before = world.processor_seconds()
-                lines = session(FEW, asked.each, skip=turn * asked.each + 1)
                 wall = await world.say(lines) / len(lines) * 1000
                 spent = (world.processor_seconds() - before) / len(lines) * 1000
                 known = least.get(name, (wall, spent))
@@ -139,7 +150,7 @@ async def sizes(asked: Asked) -> None:
 
 async def memory(asked: Asked) -> None:
     """The process's memory while more and more lifters send, then under a steady load."""
-    async with measured(SERVED, stores.url_of(asked.large)) as world:
+    async with fresh(asked.large) as copy, measured(SERVED, stores.url_of(copy)) as world:
         held = [f"{world.megabytes():.0f} at the start"]
         part = max(1, asked.active // 4)
         everyone = session(asked.active, 1)
@@ -158,22 +169,22 @@ async def memory(asked: Asked) -> None:
 
 async def start(asked: Asked) -> None:
     """From starting the program itself to the first answer, on the large store."""
-    took = [await alone.to_first_reply(asked.large) for _ in range(asked.rounds)]
+    took = []
+    for _ in range(asked.rounds):
+        async with fresh(asked.large) as copy:
+            took.append(await alone.to_first_reply(copy))
     wall, spent = (min(values) for values in zip(*took, strict=True))
     row("rungbook serve started, to the first reply", f"{wall:.2f} s ({spent:.2f} s of a processor)", "< 2 s")
 
 
-async def in_terminal(asked: Asked) -> None:
+async def in_terminal(_asked: Asked) -> None:
     """From a line typed to the answer shown, for a lifter of a week and one of three years."""
-    files = []
-    for weeks in (1, 156):
-        files.append(asked.folder / f"weeks-{weeks}.db")
-        if not files[-1].exists():
-            await stores.make(files[-1], 1, weeks)
-    week, years = [
-        [median(values) * 1000 for values in zip(*took, strict=True)]
-        for took in await alone.in_terminals([stores.url_of(file) for file in files])
-    ]
+    with TemporaryDirectory() as folder:
+        files = [Path(folder) / f"weeks-{weeks}.db" for weeks in (1, 156)]
+        for file, weeks in zip(files, (1, 156), strict=True):
+            await stores.make(file, 1, weeks)
+        taken = await alone.in_terminals([stores.url_of(file) for file in files])
+    week, years = [[median(values) * 1000 for values in zip(*took, strict=True)] for took in taken]
     row(
         "line to reply in the terminal, a week of history",
         f"{week[0]:.1f} ms ({week[1]:.1f} of a processor)",

@@ -24,8 +24,8 @@ from tests.bench.load.world import World, fresh_number
 from tests.bot.api_stub import BotApi
 from tests.bot.api_updates import TOKEN
 
-LINES = 40
-"""Typed in the terminal; the first of them folds what was never folded and is not counted."""
+LINES = 10
+"""Typed in the terminal, as many as a session has sets; the first folds what was never folded and is not counted."""
 
 
 async def to_first_reply(store: Path) -> tuple[float, float]:
