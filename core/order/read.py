@@ -1,24 +1,22 @@
 """The door: a coach's text to an order. Patterns first as typed, then with the spelling of their own words mended."""
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
-from functools import cache
 from typing import Final, Literal
-
-from rapidfuzz import process
-from rapidfuzz.distance import OSA
 
 from core.evidence.aches import known_part
 from core.evidence.body import row_of
 from core.model.quantities import Way
 from core.notation.blocks import easier_every
 from core.order import days, orders
+from core.order.mending import mended
 from core.order.muscles import MOST_SETS, MUSCLES, muscles_in
 from core.order.names import Found, find_name, names_at_start
 from core.order.orders import About, Lacking, NoClient, Simple, Understood, WhichClient
-from core.order.words import FREE_AFTER, KEYWORDS, PATTERNS, WAY_WORDS, WAYS
+from core.order.patterns import compiled
+from core.order.words import WAYS
 
 FindExercise = Callable[[str], tuple[str, ...]]
 
@@ -44,55 +42,16 @@ class _Stop(Exception):
         self.answer = answer
 
 
-_SLOTS: Final[Mapping[str, str]] = {
-    "who": r"(?P<who>[^\s,:]+(?:\s+[^\s,:]+?)??)",
-    "other": r"(?P<other>[^\s,:]+(?:\s+[^\s,:]+?)??)",
-    "whose": r"(?P<whose>.+?)",
-    "names": r"(?P<names>.+)",
-    "noted": r"(?P<noted>.+)",
-    "text": r"(?P<text>.+)",
-    "rest": r"(?P<rest>.+)",
-    "ex": r"(?P<ex>[^\d,:]+?)",
-    "until": r"(?P<until>.+?)",
-    "loads": r"(?P<loads>(?:\d+\s*x\s*)?[\d.,]+\s*(?:kg|kgs|kilos?|lbs?|pounds?)?\s*(?:for|x)\s*\d+(?:\s*(?:-|to)\s*\d+)?(?:\s*x\s*\d+)?)",  # noqa: E501
-    "span": r"(?P<low>\d{1,2})(?:\s*(?:-|–|to)\s*(?P<high>\d{1,2}))?",
-    "muscle": r"(?:the\s+)?(?P<muscle>[a-z]+(?:[\s-][a-z]+)?)",
-    "block": r"(?P<block>(?:every|each)\s+\w+\s+weeks?\s+(?:is\s+)?(?:an?\s+)?(?:easier|easy|lighter|light|deload)"
-    r"|(?:an?\s+)?(?:easier|easy|lighter|light|deload)\s+(?:week\s+)?(?:every|each)\s+\w+(?:\s+weeks?)?)",
-    "ways": rf"(?P<ways>{WAY_WORDS}(?:\s*(?:,|then|before|first|and|>)\s*{WAY_WORDS})*(?:\s+(?:first|only))?)",
-}
-_SURE: Final = 0.75
-"""Likeness (0 to 1, by slips) from which a word is taken for a word of orders. Choice of ours."""
-_LEAST_MENDED: Final = 3
-_OWN_WORDS: Final = 2
-"""Of an order with words to be passed on only so many are its own; the others stay as they were typed."""
 _WEAK: Final = frozenset({"hold", "free", "ask", "next_time", "see", "end", "ways", "no_heavier"})
 """Rows whose words are everyday ones ("hold on a second"): without a client's name they are no order."""
-
-
-@cache
-def _compiled() -> tuple[tuple[str, "re.Pattern[str]"], ...]:
-    made = []
-    for name, pattern in PATTERNS:
-        full = re.sub(r"<(\w+)>", lambda slot: _SLOTS[slot.group(1)], pattern)
-        made.append(
-            (
-                name,
-                re.compile(
-                    rf"\s*(?:please\s+)?(?:{full})(?:\s+(?:please|pls|plz|thanks|thx))?\s*[.!?]*\s*",
-                    re.IGNORECASE | re.DOTALL,
-                ),
-            )
-        )
-    return tuple(made)
 
 
 def read_order(text: str, around: Around) -> Understood | None:
     """What the coach orders. None: these are no words that a coach can say."""
     bare = text.strip().lstrip("/")
     doubt: Understood | None = None
-    for words in dict.fromkeys((bare, _mended(bare, around.roster))):
-        for name, pattern in _compiled():
+    for words in dict.fromkeys((bare, mended(bare, around.roster))):
+        for name, pattern in compiled():
             found = pattern.fullmatch(words)
             if found is None:
                 continue
@@ -104,26 +63,6 @@ def read_order(text: str, around: Around) -> Understood | None:
             if doubt is None or isinstance(doubt, NoClient):
                 doubt = answer
     return doubt
-
-
-def _mended(text: str, roster: Sequence[str]) -> str:
-    """The order's own words with slips put right, in the first line only; names stay as typed."""
-    first, line, rest = text.partition("\n")
-    head, colon, tail = first.partition(":")
-    if colon and not line and find_name(head, roster).name:
-        return head + colon + _mended(tail, roster)
-    words = head.split(" ")
-    most = _OWN_WORDS if _mend(words[0]).lower() in FREE_AFTER else len(words)
-    words = [word if at >= most or find_name(word, roster).name else _mend(word) for at, word in enumerate(words)]
-    return " ".join(words) + colon + tail + line + rest
-
-
-def _mend(word: str) -> str:
-    if len(word) < _LEAST_MENDED or not word.isalpha() or word.lower() in KEYWORDS:
-        return word
-    alike = [one for one in KEYWORDS if one[0] == word[0].lower()]
-    best = process.extractOne(word.lower(), alike, scorer=OSA.normalized_similarity, score_cutoff=_SURE)
-    return best[0] if best else word
 
 
 def _made(name: str, found: "re.Match[str]", around: Around, text: str) -> Understood:
