@@ -4,12 +4,9 @@ import re
 from datetime import date, timedelta
 from typing import Final
 
+from core.evidence.desk import desk_value
 from core.notation.clauses import Trouble
 from core.notation.words import MONTHS, ORDINALS, WEEKDAYS
-
-_SHORTEST: Final = 2
-_LONGEST: Final = 16
-"""Weeks of a block; outside it the number is a slip (rogerson-2024: every 5.6 weeks, spread 2.3)."""
 
 _EASY: Final = r"(?:an?\s+)?(?:easier|easy|lighter|light|deload|down|recovery|back[\s-]?off)(?:\s+(?:one|week))?"
 _FORMS: Final = (
@@ -48,7 +45,8 @@ def easier_every(line: str) -> int | Trouble | None:
     for form, more in _FORMS:
         if found := form.match(plain):
             weeks = int(found.group(1)) + more
-            return weeks if _SHORTEST <= weeks <= _LONGEST else Trouble("beyond_limits", name=line.strip())
+            fits = desk_value("easier.shortest") <= weeks <= desk_value("easier.longest")
+            return weeks if fits else Trouble("beyond_limits", name=line.strip())
     return None
 
 

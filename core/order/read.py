@@ -8,15 +8,15 @@ from typing import Final, Literal
 
 from core.evidence.aches import known_part
 from core.evidence.body import row_of
+from core.evidence.desk import desk_value
 from core.model.quantities import Way
-from core.notation.blocks import easier_every
 from core.order import days, orders
 from core.order.mending import mended
 from core.order.muscles import MOST_SETS, MUSCLES, muscles_in
 from core.order.names import Found, find_name, names_at_start
 from core.order.orders import About, Lacking, NoClient, Simple, Understood, WhichClient
 from core.order.patterns import compiled
-from core.order.words import WAYS
+from core.order.words import COUNTED, WAYS
 
 FindExercise = Callable[[str], tuple[str, ...]]
 
@@ -301,9 +301,10 @@ def _usual_sets(part: _Part) -> Understood:
 
 def _easier(part: _Part) -> Understood:
     who = part.client()
-    said = re.sub(r"\b(?:an?|is)\s+", "", part.slot("block"))
-    every = easier_every(said)
-    return orders.Easier(who, every) if isinstance(every, int) else Lacking("easier_how", who)
+    said = re.search(rf"\d{{1,2}}|\b(?:{'|'.join(COUNTED)})\b", part.slot("block"), re.IGNORECASE)
+    every = int(COUNTED.get(said.group().lower(), said.group())) if said else 0
+    fits = desk_value("easier.shortest") <= every <= desk_value("easier.longest")
+    return orders.Easier(who, every) if fits else Lacking("easier_how", who)
 
 
 def _no_easier(part: _Part) -> Understood:

@@ -135,3 +135,8 @@ WAYS: Final[Mapping[str, Way]] = {
     "tempo": "tempo", "slower": "tempo", "load": "load", "weight": "load", "heavier": "load", "rep": "reps",
     "reps": "reps", "repetitions": "reps", "range": "range", "rest": "rest", "density": "rest",
 }  # fmt: skip
+
+COUNTED: Final[Mapping[str, str]] = {
+    "other": "2", "second": "2", "third": "3", "fourth": "4", "fifth": "5", "sixth": "6", "eighth": "8",
+}  # fmt: skip
+"""Every how many weeks, in words."""
