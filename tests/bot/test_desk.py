@@ -14,7 +14,7 @@ from bot.store import invites, outcomes, people
 from bot.store.acts import Cause
 from bot.store.invites import LIFETIME, Invite
 from bot.store.strangers import REMEMBERED
-from bot.store.tables import address, agenda, chat, hold, inbox, invite, metadata, outbox, person, stranger
+from bot.store.tables import address, agenda, chat, hold, inbox, invite, metadata, outbox, person, rein, stranger
 from core.model.acts import AcheAct
 from core.model.book import Hold
 from core.model.outcome import Keep, Outcome, Reply
@@ -232,7 +232,9 @@ async def test_a_hold_is_cleared_by_the_coach_of_that_lifter(room: Shell) -> Non
     await room.store.write(held)
     await room.say(RUTH, "look")
     assert room.core.asked[-1][1].hold == Hold("chest", MONDAY)
-    assert await room.say(INES, "clear ruth") == ["Cleared: Ruth gets targets again."]
+    (cleared,) = await room.say(INES, "clear ruth")
+    assert cleared.startswith("Cleared: Ruth gets targets again. Nothing goes up until 9 March")
+    assert [(one.kind, one.until.isoformat()) for one in await room.rows(rein)] == [("hold", "2026-03-09")]
     assert await room.rows(hold) == []
     assert await room.say(INES, "clear ruth") == ["Nothing is held for Ruth."]
 
