@@ -5,7 +5,7 @@ from typing import Final, Literal
 from core.model.acts import AcheAct
 from core.read.dismissal import denied, theirs, year
 from core.read.stream import Stream
-from core.read.telling import APOSTROPHES, MILD, WINDOW, Heard
+from core.read.telling import APOSTROPHES, WINDOW, Heard
 
 _MUSCLES: Final = frozenset({
     "quad", "glute", "hamstring", "calf", "pec", "lat", "bicep", "tricep", "abs", "forearm", "upper-back",
@@ -14,10 +14,6 @@ _MUSCLES: Final = frozenset({
 
 TOP_LEVEL: Final = 10.0
 """The top of the scale of an ache (the reading contract)."""
-_VAGUE: Final = frozenset({
-    "off", "tight", "tightness", "talking", "problem", "issue", "issues", "trouble", "pulled", "rolled",
-    "funny", "crunchy",
-})  # fmt: skip
 
 
 def aches(s: Stream, first: int, last: int) -> list[Heard]:
@@ -107,7 +103,6 @@ def _where(s: Stream, p: int) -> str:
 
 
 def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float | None) -> bool:
-    word = s.all[pain].text
     where = _where(s, p)
     sore = any(s.all[i].has("SORENESS") and i not in (pain, pain - 1) for i in range(first, last))
     if any(s.all[i].has("EX") and not s.all[i].has("PART") for i in range(min(p, pain) + 1, max(p, pain))) and pain < p:
@@ -116,12 +111,17 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
         return True
     if _sore(s, pain):
         return where in _JOINTS
-    if word in _VAGUE:
-        return word in ("off", "talking", "funny", "pulled", "rolled") and where not in _MUSCLES and abs(p - pain) <= 3
-    if word in MILD:
+    hurting = s.all[pain]
+    if hurting.is_word("vague"):
+        return (
+            hurting.is_word("off", "talking", "funny", "pulled", "rolled")
+            and where not in _MUSCLES
+            and abs(p - pain) <= 3
+        )
+    if hurting.is_word("mild"):
         muscle = where in _MUSCLES and not s.all[p].is_word("upper back")
         return not muscle and not sore and not s.all[p].is_word("arms", "legs")
-    return not (sore and word in ("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
+    return not (sore and hurting.is_word("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
 
 
 def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left", "right", "both"] | None, list[int]]:

@@ -80,7 +80,7 @@ class Amender:
 
     def _misspoke(self, clause: Clause) -> bool:
         """'i said eight but it was seven': the old value, then the new."""
-        return any(self._s.all[i].text in ("i said", "i put", "i wrote") for i in range(clause.first, clause.last))
+        return any(self._s.all[i].is_word("i said", "i put", "i wrote") for i in range(clause.first, clause.last))
 
     def _announces(self, clause: Clause) -> bool:
         s = self._s
@@ -101,7 +101,7 @@ class Amender:
         s = self._s
         inside = range(clause.first, clause.last)
         numbers = set_numbers(s, clause)
-        points = any(s.is_(i, "LAST", "THAT") and s.all[i].text != "its" for i in inside) or bool(numbers)
+        points = any(s.is_(i, "LAST", "THAT") and not s.all[i].is_word("its") for i in inside) or bool(numbers)
         strong = any(s.is_(i, "AMEND") and s.all[i].k["AMEND"] in ("strong", "inline") for i in inside)
         weak = any(
             (s.is_(i, "AMEND") and s.all[i].k["AMEND"] == "pointing") or s.is_(i, "NEG", "BE", "FEEL") for i in inside
@@ -109,7 +109,7 @@ class Amender:
         start = s.skip(clause.first, "OPENER")
         starts_no = (
             start + 1 < clause.last
-            and s.all[start].text in ("no", "nope")
+            and s.all[start].is_word("no", "nope")
             and not s.all[start + 1].has("WORD", "KNOWN", "HEIGHT")
         )
         negated = self._old_value(clause)
@@ -174,7 +174,7 @@ class Amender:
     def _remarks_on_that(self, clause: Clause) -> bool:
         """'rpe on that was more like 9': a remark that points at the set just kept."""
         s = self._s
-        points = any(s.all[i].text in ("that was", "it was", "those were") for i in range(clause.first, clause.last))
+        points = any(s.all[i].is_word("that was", "it was", "those were") for i in range(clause.first, clause.last))
         told = any(clause.first <= remark.first < clause.last for remark in self._remarks)
         return points and told and not self._counts_beside(clause)
 
@@ -255,14 +255,14 @@ class Amender:
             skip.update(range(negated, clause.last) if ahead else (negated, negated + 1))
         for i in range(clause.first, clause.last):
             later = any(s.is_(k, "NUM", "LOADQ") for k in range(i + 2, clause.last))
-            if s.all[i].text in ("i said", "i put", "i wrote") and s.is_(i + 1, "NUM", "LOADQ") and later:
+            if s.all[i].is_word("i said", "i put", "i wrote") and s.is_(i + 1, "NUM", "LOADQ") and later:
                 skip.add(i + 1)
         if numbers:
             skip.update(self._naming(clause, numbers))
         for i in range(clause.first, clause.last):
-            if s.is_(i, "LAST", "THAT") and s.is_(i + 1, "NUM") and s.all[i + 1].text == "one":
+            if s.is_(i, "LAST", "THAT") and s.is_(i + 1, "NUM") and s.all[i + 1].is_word("one"):
                 skip.add(i + 1)
-            if s.is_(i, "NUM") and s.all[i].text == "one" and s.is_(i + 1, "BE", "AMEND"):
+            if s.is_(i, "NUM") and s.all[i].is_word("one") and s.is_(i + 1, "BE", "AMEND"):
                 skip.add(i)
         return skip
 
@@ -278,7 +278,7 @@ class Amender:
                     out.add(j + 1)
                     j += 2
             first = s.is_(i, "ORD") and small(s, i + 1)
-            if first and ((s.all[i].num("ORD") == 1 and s.all[i + 1].value > 1) or s.all[i + 1].text == "one"):
+            if first and ((s.all[i].num("ORD") == 1 and s.all[i + 1].value > 1) or s.all[i + 1].is_word("one")):
                 out.add(i + 1)
         return out
 

@@ -5,11 +5,7 @@ from typing import Final
 from core.model.acts import Sign
 from core.read.moods import is_other
 from core.read.stream import Stream
-from core.read.telling import BODY_KINDS, SELF, Told
-
-_LOOSE_QUOTES: Final = frozenset({
-    "heard", "ever", "usually", "normally", "all time", "apparently", "a guy", "covered", "letter",
-})  # fmt: skip
+from core.read.telling import BODY_KINDS, Told
 
 
 def dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> bool:
@@ -31,12 +27,12 @@ def dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> b
 
 def _told_of(s: Stream, a: int, first: int, last: int, near: range) -> bool:
     """Fiction, a quotation, a worry, a question asked of anyone."""
-    if any(s.all[i].has("FICTION") for i in near) and not any(s.all[i].text in SELF for i in range(first, last)):
+    if any(s.all[i].has("FICTION") for i in near) and not any(s.all[i].is_word("oneself") for i in range(first, last)):
         return True
     if any(
         s.all[i].has("QUOTED")
-        and s.all[i].text not in _LOOSE_QUOTES
-        and not any(s.all[k].text in SELF for k in range(i, a))
+        and not s.all[i].is_word("loose quotes")
+        and not any(s.all[k].is_word("oneself") for k in range(i, a))
         for i in range(max(first, a - 8), a)
     ):
         return True
@@ -63,21 +59,20 @@ def _accounted_for(s: Stream, told: Told, sign: Sign, first: int, last: int) -> 
 def _figure(s: Stream, told: Told, sign: Sign, last: int, near: range) -> bool:
     """Words of a sign that mean something else: legs that are only tired, lights or water that go dark."""
     a = told.first
-    if s.all[a].text in ("cant feel my", "couldnt feel my") and a == told.last:
+    if s.all[a].is_word("cant feel my", "couldnt feel my") and a == told.last:
         follow = s.all[a + 1].text if a + 1 < last else ""
-        return follow.endswith("s") and any(s.all[i].text in ("haha", "lol", "leg", "jelly") for i in near)
-    if sign == "nerve" and any(s.all[i].text in _LAUGHTER for i in near) and _unfelt(s, a, told.last):
+        return follow.endswith("s") and any(s.all[i].is_word("haha", "lol", "leg", "jelly") for i in near)
+    if sign == "nerve" and any(s.all[i].is_word("laughter") for i in near) and _unfelt(s, a, told.last):
         return True
     if sign != "faint":
         return False
-    if s.all[a].text in _OBJECTED and s.is_(a + 1, "ARTICLE") and s.all[a + 1].text in ("the", "my", "all the"):
+    if s.all[a].is_word("objected") and s.is_(a + 1, "ARTICLE") and s.all[a + 1].is_word("the", "my", "all the"):
         return s.all[s.skip(a + 2, "FILLER")].has("WORD", "KNOWN", "DAY", "WEEKDAY") if a + 2 < last else False
-    if a and (s.all[a - 1].has("URINE") or s.all[a - 1].text in ("water", "toilet water")):
+    if a and (s.all[a - 1].has("URINE") or s.all[a - 1].is_word("water", "toilet water")):
         return True
-    return any(s.all[i].text in ("bed", "couch", "sofa", "netflix") for i in near)
+    return any(s.all[i].is_word("bed", "couch", "sofa", "netflix") for i in near)
 
 
-_LAUGHTER: Final = frozenset({"haha", "hahaha", "lol", "lmao", "rofl", "leg day"})
 _WORKED: Final = frozenset(
     {"legs", "arms", "quads", "glutes", "calves", "abs", "lats", "pecs", "hamstrings", "thighs", "biceps"}
 )
@@ -90,18 +85,14 @@ def _unfelt(s: Stream, a: int, b: int) -> bool:
     return unfelt and any(word in _WORKED for i in told for word in s.all[i].text.split(" "))
 
 
-_OBJECTED: Final = frozenset({"blacked out", "blacking out", "black out", "passed out", "passing out"})
-"""What one does to a calendar or with leaflets, too."""
-
-
 def _someone_elses(s: Stream, a: int, b: int) -> bool:
     """Whether the sign is another's, or its part of the body is."""
-    if any(k > 0 and s.all[k - 1].text in ("my", "me") for k in (a, b)):
+    if any(k > 0 and s.all[k - 1].is_word("my", "me") for k in (a, b)):
         return False
     if a < b and s.all[a].has("SELF") and is_other(s, a + 1):
         return theirs(s, b)  # the word for oneself only says whose brother it is
     return theirs(s, a) or any(
-        s.all[i].has("OTHER") and s.all[i].text in ("his", "her", "their") for i in range(a, b + 1)
+        s.all[i].has("OTHER") and s.all[i].is_word("his", "her", "their") for i in range(a, b + 1)
     )
 
 
@@ -117,19 +108,15 @@ def _of_a_thing(s: Stream, first: int, last: int) -> bool:
     return any(one.has("THING") for one in sentence) and not any(one.has("PART", "LIMB", "CRUSHER") for one in sentence)
 
 
-_GENERAL: Final = frozenset({
-    "you", "your", "people", "anyone", "someone", "lifters", "deadlifts", "creatine", "squats",
-})  # fmt: skip
-
-
 def _of_others_in_general(s: Stream, first: int, last: int) -> bool:
     """can squats make you faint? Asked of anyone, not of the lifter."""
     if last >= len(s) or s.all[last].text != "?":
         return False
-    words = {s.all[i].text for i in range(first, last)}
+    said = s.all[first:last]
     while first < last and s.all[first].has("FILLER", "COMMA", "OTHER", "OPENER"):
         first += 1
-    return first < last and s.all[first].has("ASKWORD") and bool(words & _GENERAL) and not words & SELF
+    asked = first < last and s.all[first].has("ASKWORD")
+    return asked and any(one.is_word("general") for one in said) and not any(one.is_word("oneself") for one in said)
 
 
 def year(s: Stream, i: int) -> bool:
@@ -140,15 +127,8 @@ def year(s: Stream, i: int) -> bool:
         and len(lexeme.text) == 4
         and 1950 <= lexeme.value <= 2050
         and i > 0
-        and (s.all[i - 1].has("IN", "ABOUT", "AT") or s.all[i - 1].text in _BEFORE_YEAR)
+        and (s.all[i - 1].has("IN", "ABOUT", "AT") or s.all[i - 1].is_word("before year"))
     )
-
-
-_BEFORE_YEAR: Final = frozenset({
-    "from", "since", "back", "back in", "january", "february", "march", "april", "may", "june", "july",
-    "august", "september", "october", "november", "december", "summer", "winter", "spring", "autumn", "early",
-    "late", "of",
-})  # fmt: skip
 
 
 def theirs(s: Stream, at: int) -> bool:
@@ -162,17 +142,12 @@ def theirs(s: Stream, at: int) -> bool:
             return i <= at
         if lexeme.has("THING") and at - i <= 3 and i < at:
             return True
-        if i < at and lexeme.text in SELF and not (lexeme.text == "mine" and s.all[i - 1].has("OF")):
+        if i < at and lexeme.is_word("oneself") and not (lexeme.is_word("mine") and s.all[i - 1].has("OF")):
             owner = i + 1 <= at and any(s.all[k].has("OTHER") for k in range(i + 1, min(i + 3, at + 1)))
             if not owner:
                 return False
         i -= 1
     return False
-
-
-_DENYING: Final = frozenset({
-    "cant", "couldnt", "wont", "nothing", "gone", "doesnt", "free", "skip", "never",
-})  # fmt: skip
 
 
 def _negated(s: Stream, at: int, first: int) -> bool:
@@ -184,18 +159,18 @@ def denied(s: Stream, at: int, first: int, said: frozenset[int] = frozenset()) -
     """'no', 'not', 'without' before the sign, with only a list or fillers between."""
     for i in range(at - 1, max(first, at - 14) - 1, -1):
         lexeme = s.all[i]
-        unable = lexeme.text == "not" and i > first and s.all[i - 1].text in ("can", "could", "will", "would")
-        if i in said or unable or (lexeme.text == "without" and _negated(s, i, first)):
+        unable = lexeme.is_word("not") and i > first and s.all[i - 1].is_word("can", "could", "will", "would")
+        if i in said or unable or (lexeme.is_word("without") and _negated(s, i, first)):
             continue
         if "NUM" in lexeme.k and lexeme.value == 0 and at - i <= 2:
             return True
-        if lexeme.text == "nothing" and at - i <= 2:
+        if lexeme.is_word("nothing") and at - i <= 2:
             return True
-        if lexeme.has("NEG") and (lexeme.text not in _DENYING or (lexeme.text in ("never", "doesnt") and at - i <= 3)):
+        if lexeme.has("NEG") and (not lexeme.is_word("denying") or (lexeme.is_word("never", "doesnt") and at - i <= 3)):
             return not _goes_on(s, i, at)
-        if lexeme.has("BUT", "THEN", "DONE", "STOP", "NL") or lexeme.text in ("i", "my", "im"):
+        if lexeme.has("BUT", "THEN", "DONE", "STOP", "NL") or lexeme.is_word("i", "my", "im"):
             if (
-                lexeme.text in ("i", "my", "im")
+                lexeme.is_word("i", "my", "im")
                 and i > first
                 and s.all[i - 1].has("IN", "ON", "NEG", "OF", "TO", "FROM", "PAIN", "CHESTSIGN")
             ):

@@ -126,7 +126,7 @@ def _sided(s: Stream, i: int, value: float) -> bool:
 def felt(s: Stream, i: int) -> Found:
     """Felt like an 8, call it a 9: a number with an article behind a feeling is an RPE."""
     j = s.skip(i + 1, "ABOUT", "MORE")
-    if s.all[i].text in _CALLS and s.is_(j, "THAT"):
+    if s.all[i].is_word("calls") and s.is_(j, "THAT"):
         j += 1
     if not s.is_(j, "ARTICLE") or not s.all[j].is_word("a", "an"):
         return None
@@ -141,7 +141,6 @@ def felt(s: Stream, i: int) -> Found:
 
 LEAST_FELT: Final = 5.0
 """Efforts below this are not told by a bare number (common practice, no source)."""
-_CALLS: Final = frozenset({"call it", "id call it"})
 
 
 def zero_reserve(s: Stream, i: int) -> Found:

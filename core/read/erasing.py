@@ -84,7 +84,7 @@ def _says_more(s: Stream, clause: Clause) -> bool:
 def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
     """Which sets are meant. Words that throw away many things (lose, dump) must name theirs."""
     inside = range(clause.first, clause.last)
-    whole = [s.all[i].text for i in inside if s.is_(i, "TODAYALL") and s.all[i].text not in ("all of it", "the lot")]
+    whole = [s.all[i].text for i in inside if s.is_(i, "TODAYALL") and not s.all[i].is_word("all of it", "the lot")]
     numbers = set_numbers(s, clause)
     last = next((i for i in inside if s.is_(i, "LAST")), None)
     one = bool(numbers) or last is not None or any(s.is_(i, "THAT") for i in inside)
@@ -94,14 +94,14 @@ def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
         return list(numbers)
     if last is not None:
         count = s.num(last + 1)
-        if count is not None and 1 <= count <= 5 and s.all[last + 1].text != "one":
+        if count is not None and 1 <= count <= 5 and not s.all[last + 1].is_word("one"):
             return ["last"] * int(count)
         if s.is_(last + 1, "BOTH") or s.all[last].text.endswith("couple"):
             return ["last", "last"]
         return ["last"]
     if any(s.is_(i, "NUM") for i in inside) or any(s.is_(i, "EX") for i in inside) or s.all[at].k["ERASE"] == "named":
         return []
-    if any(s.is_(i, "THAT") for i in inside) or s.all[at].text in ("undo", "take it off", "remove it", "scratch that"):
+    if any(s.is_(i, "THAT") for i in inside) or s.all[at].is_word("undo", "take it off", "remove it", "scratch that"):
         return ["last"]
     return []
 
@@ -110,7 +110,7 @@ def set_numbers(s: Stream, clause: Clause) -> list[int]:
     """Set 2, second set, sets 2 and 3."""
     out: list[int] = []
     for i in range(clause.first, clause.last):
-        if s.is_(i, "SETS") and s.all[i].text in ("set", "sets", "round") and small(s, i + 1):
+        if s.is_(i, "SETS") and s.all[i].is_word("set", "sets", "round") and small(s, i + 1):
             out.append(int(s.all[i + 1].value))
             j = i + 2
             while s.is_(j, "AND", "COMMA") and small(s, j + 1) and _further(s, i, j):
@@ -127,7 +127,7 @@ def set_numbers(s: Stream, clause: Clause) -> list[int]:
 
 def _further(s: Stream, i: int, j: int) -> bool:
     """Whether the number behind ``j`` names one more set: 'sets 1 and 2', 'set 1 and 2 were'."""
-    return s.all[i].text == "sets" or (s.is_(j, "AND") and s.is_(j + 2, "AMEND", "BE"))
+    return s.all[i].is_word("sets") or (s.is_(j, "AND") and s.is_(j + 2, "AMEND", "BE"))
 
 
 def small(s: Stream, i: int) -> bool:

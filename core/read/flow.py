@@ -175,7 +175,7 @@ class Flow:
 
     def _asked(self, clause: Clause, at: int) -> bool:
         return any(self._s.all[i].has("ASKWORD") for i in range(clause.first, at)) or any(
-            self._s.all[i].text in ("tomorrow", "next week", "next time", "might", "thinking", "if")
+            self._s.all[i].is_word("tomorrow", "next week", "next time", "might", "thinking", "if")
             for i in range(clause.first, clause.last)
         )
 
@@ -208,7 +208,7 @@ class Flow:
             return False
         if any(
             s.all[i].has("NEG", "ASKWORD")
-            or s.all[i].text in ("almost", "nearly", "if", "hope", "hopefully", "except", "should", "will")
+            or s.all[i].is_word("almost", "nearly", "if", "hope", "hopefully", "except", "should", "will")
             for i in range(clause.first, clause.last)
             if i != at
         ):
@@ -235,17 +235,17 @@ class Flow:
             if names and (kind == "FINISH" or counts):
                 continue
             others = [i for i in range(clause.first, clause.last) if i != at and not s.all[i].has("FILLER", "OTHER")]
-            if s.all[at].text in ("finished", "just finished") and (others or not clause.opens):
+            if s.all[at].is_word("finished", "just finished") and (others or not clause.opens):
                 continue
-            if s.all[at].text in _LEAVING and not any(s.all[i].has("NUM", "DONE") for i in range(at)):
+            if s.all[at].is_word("leaving") and not any(s.all[i].has("NUM", "DONE") for i in range(at)):
                 continue
             if kind == "FINISH" and s.is_(at + 1, "WITH") and not s.is_(at + 2, "DAY", "TODAYALL"):
                 continue
-            if s.all[at].text in _PLACES and any(
+            if s.all[at].is_word("places") and any(
                 s.all[i].has("WORD", "KNOWN", "EX", "ALARM", "OTHER") for i in range(clause.first, clause.last)
             ):
                 continue
-            if kind == "BEGIN" and (counts or (s.all[at].text in _SOFT_BEGINS and names)):
+            if kind == "BEGIN" and (counts or (s.all[at].is_word("soft begins") and names)):
                 continue
             self._add(act(s.span(at, at)), at, at)
             return True
@@ -259,42 +259,15 @@ class Flow:
             lexeme = s.all[i]
             if lexeme.has("ASKWORD") and i < at:
                 return True
-            if lexeme.text in (
-                "tomorrow",
-                "almost",
-                "nearly",
-                "before",
-                "when",
-                "not",
-                "until",
-                "til",
-                "if",
-                "soon",
-                "wish",
-                "in",
+            if lexeme.is_word(
+                "tomorrow", "almost", "nearly", "before", "when", "not", "until", "til", "if", "soon", "wish", "in"
             ):
-                if lexeme.text == "in" and not any(s.all[j].has("DUR", "NUM", "LONG") for j in range(i, clause.last)):
+                if lexeme.is_word("in") and not any(s.all[j].has("DUR", "NUM", "LONG") for j in range(i, clause.last)):
                     continue
                 return True
         return False
 
 
-_PLACES: Final = frozenset({"in the gym", "at the gym"})
-"""Where one is begins a session only when nothing else is told of the place."""
-_LEAVING: Final = frozenset(
-    {
-        "off to work",
-        "off to bed",
-        "off to the pub",
-        "off to eat",
-        "off for a shower",
-        "off to get food",
-        "off for food",
-        "off to the shower",
-    }
-)
-"""Leaving for somewhere ends a session only when something was reported before it."""
-_SOFT_BEGINS: Final = frozenset({"begin", "beginning"})
 FLOWING: Final = frozenset(
     {
         "WEIGHIN",

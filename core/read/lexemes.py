@@ -23,8 +23,6 @@ _MARKS: Final[dict[str, str]] = {
 }  # fmt: skip
 _ABBREVIATED: Final = frozenset({"no", "nr", "conv", "incl", "approx", "vs", "dr"})
 """A full stop behind these ends no sentence."""
-_INITIALS: Final = frozenset({"fs", "pc", "hc", "ps", "pp", "bs", "dl", "sq", "gm", "sl", "bp"})
-"""Initials that name an exercise only right before a count."""
 _JOINING: Final = frozenset({"-", "/", "."})
 
 
@@ -51,7 +49,7 @@ def _open(out: list[Lexeme]) -> None:
     sided = any("LEFT" in lexeme.k for lexeme in out)
     for i, lexeme in enumerate(out):
         starts = i == 0 or out[i - 1].has("NL", "STOP") or "OPENER" in out[i - 1].k
-        if not starts or i + 1 >= len(out) or lexeme.text not in _OPENERS:
+        if not starts or i + 1 >= len(out) or not lexeme.is_word("openers"):
             continue
         follow = out[i + 1]
         opens = follow.has("COMMA", "OPENER", *_SPEAKING) or _two_handed(follow)
@@ -67,7 +65,6 @@ def _two_handed(lexeme: Lexeme) -> bool:
     return bool(ids) and all(is_barbell(one) or EXERCISES[one].load_kind == "body" for one in ids)
 
 
-_OPENERS: Final = frozenset({"ok", "okay", "alright", "right", "update", "oki", "okey"})
 _SPEAKING: Final = (
     "FILLER", "SELF", "DONE", "AMEND", "ERASE", "SAME", "LAST", "THAT", "BEGIN", "FINISH", "NEXTQ", "ASKWORD", "UNDONE",
     "SKIP", "SWAPFROM", "DAY", "THEN",
@@ -109,11 +106,11 @@ def _settle_names(out: list[Lexeme]) -> None:
         follow = out[i + 1] if i + 1 < len(out) else None
         if lexeme.mention is None:
             continue
-        if lexeme.text == "bp" and _blood_pressure(out[i + 1 : i + 4]):
+        if lexeme.is_word("bp") and _blood_pressure(out[i + 1 : i + 4]):
             lexeme.k = {"CHAT": 0}
             lexeme.kinds = lexeme.k.keys()
             lexeme.mention = None
-        elif lexeme.text in _INITIALS and (
+        elif lexeme.is_word("initials") and (
             follow is None or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR", "DASH", "NL")
         ):
             lexeme.k.pop("EX", None)

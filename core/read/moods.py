@@ -87,7 +87,7 @@ def mark_undone(s: Stream) -> set[int]:
         return undone
     carry = line_carry = heading = theirs = False
     for before, clause in _pairs(clauses(s)):
-        resumes = s.all[clause.first].text in _RESUMES
+        resumes = s.all[clause.first].is_word("resumes")
         line_carry = line_carry and not resumes and not (clause.opens_line and clause.blank_before)
         heading = heading and not (clause.opens_line or resumes)
         if clause.opens or resumes:
@@ -140,8 +140,8 @@ def _still_theirs(s: Stream, clause: Clause, counts: list[int], *, theirs: bool)
     """Whether the sentence still speaks of someone else: named before any count, until the lifter comes in."""
     for i in range(clause.first, clause.last):
         lexeme = s.all[i]
-        if lexeme.text in _SELF or lexeme.has("EX") or (counts and i >= counts[0] and not theirs):
-            if lexeme.text in _SELF:
+        if lexeme.is_word("i or we") or lexeme.has("EX") or (counts and i >= counts[0] and not theirs):
+            if lexeme.is_word("i or we"):
                 return False
             continue
         if is_other(s, i) and not _only_when(s, i):
@@ -149,17 +149,9 @@ def _still_theirs(s: Stream, clause: Clause, counts: list[int], *, theirs: bool)
     return theirs
 
 
-_RESUMES: Final = frozenset({"anyway", "anyways", "anyhow", "but today", "today", "back to today"})
-"""Words that come back to what was done, whatever was said before."""
-_WHENS: Final = frozenset({"before", "after", "while", "until", "till", "when", "once", "since"})
-
-
 def _only_when(s: Stream, i: int) -> bool:
     """'with my brother', 'before the kids woke up': who or when it was done with, not by."""
-    return any(s.is_(k, "WITH", "FOR") or (k >= 0 and s.all[k].text in _WHENS) for k in (i - 1, i - 2))
-
-
-_SELF: Final = frozenset({"i", "im", "ive", "we", "id", "ill"})
+    return any(s.is_(k, "WITH", "FOR") or (k >= 0 and s.all[k].is_word("whens")) for k in (i - 1, i - 2))
 
 
 def is_other(s: Stream, i: int) -> bool:
@@ -169,10 +161,10 @@ def is_other(s: Stream, i: int) -> bool:
         return False
     if lexeme.k["OTHER"] != "vocative":
         return True
-    if i > 0 and (s.all[i - 1].has("ARTICLE") or s.all[i - 1].text in ("our", "that", "this", "his", "her")):
+    if i > 0 and (s.all[i - 1].has("ARTICLE") or s.all[i - 1].is_word("our", "that", "this", "his", "her")):
         return True
     follow = s.skip(i + 1, "FILLER")
-    return (lexeme.text in ("buddy", "mate", "lad", "bloke") and s.is_(follow, "DONE")) or s.is_(i + 1, "IN", "AT")
+    return (lexeme.is_word("buddy", "mate", "lad", "bloke") and s.is_(follow, "DONE")) or s.is_(i + 1, "IN", "AT")
 
 
 def _pairs(found: list[Clause]) -> Iterator[tuple[Clause | None, Clause]]:
@@ -185,11 +177,8 @@ def _pairs(found: list[Clause]) -> Iterator[tuple[Clause | None, Clause]]:
 
 def _tag(s: Stream, clause: Clause, counts: list[int]) -> bool:
     """isnt it? right? correct?: a question about what was said just before."""
-    words = {s.all[i].text for i in range(clause.first, clause.last)}
-    return clause.asked and not counts and bool(words & _TAGS) and clause.last - clause.first <= 2
-
-
-_TAGS: Final = frozenset({"isnt it", "right", "correct", "yeah", "arent they", "is it", "yes", "innit"})
+    tags = any(s.all[i].is_word("tags") for i in range(clause.first, clause.last))
+    return clause.asked and not counts and tags and clause.last - clause.first <= 2
 
 
 def _counts(s: Stream, i: int) -> bool:
@@ -222,15 +211,15 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
         return whole
     if _asks(s, clause, done):
         return whole
-    resting = next((i for i in range(first, last) if s.all[i].text == "resting"), None)
+    resting = next((i for i in range(first, last) if s.all[i].is_word("resting")), None)
     if (
         resting is not None
         and not any(s.all[i].has("BETWEEN", "EACH", "ALL") for i in range(first, last))
-        and not (counts and counts[0] < resting and s.all[last - 1].text not in ("now", "first"))
+        and not (counts and counts[0] < resting and not s.all[last - 1].is_word("now", "first"))
     ):
         return range(resting, last)
     coming = next(
-        (i for i in range(first, last) if s.all[i].text in ("next", "and next") and s.all[i].has("NEXTQ")), None
+        (i for i in range(first, last) if s.all[i].is_word("next", "and next") and s.all[i].has("NEXTQ")), None
     )
     if coming is not None and counts and counts[-1] < coming and done is None:
         return whole
@@ -272,21 +261,14 @@ _FRAMING: Final = frozenset(
 def _framed(s: Stream, first: int, last: int) -> bool:
     """Whether any word of the clause could frame what it says: most clauses of a log have none."""
     return any(not s.all[i].kinds.isdisjoint(_FRAMING) for i in range(first, last)) or any(
-        s.all[i].text in ("since", "from", "resting") for i in range(first, last)
+        s.all[i].is_word("since", "from", "resting") for i in range(first, last)
     )
 
 
 def _future_done(s: Stream, wish: int) -> bool:
     """'will have done', 'want to get': the done word only follows from the wish."""
-    return s.all[wish].text not in (
-        "was going for",
-        "was aiming for",
-        "planned",
-        "aim",
-        "target",
-        "goal",
-        "should",
-        "wanted",
+    return not s.all[wish].is_word(
+        "was going for", "was aiming for", "planned", "aim", "target", "goal", "should", "wanted"
     )
 
 
@@ -297,7 +279,7 @@ def _asks(s: Stream, clause: Clause, done: int | None) -> bool:
     starts_asking = start < clause.last and s.all[start].has("ASKWORD")
     if _bids(s, clause):
         return False
-    if starts_asking and s.all[start].text in ("was it", "was that", "were those", "was i") and not clause.asked:
+    if starts_asking and s.all[start].is_word("was it", "was that", "were those", "was i") and not clause.asked:
         return _find(s, clause, "NUM") is None
     if starts_asking:
         return True
@@ -312,7 +294,7 @@ def _year_at(s: Stream, clause: Clause) -> int | None:
             "NUM" in lexeme.k
             and len(lexeme.text) == 4
             and 1950 <= lexeme.value <= 2050
-            and (s.all[i - 1].has("IN") or s.all[i - 1].text in ("since", "from", "back in", "in"))
+            and (s.all[i - 1].has("IN") or s.all[i - 1].is_word("since", "from", "back in", "in"))
         ):
             return i
     return None
@@ -343,7 +325,7 @@ def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
 def _other_person(s: Stream, clause: Clause) -> int | None:
     """Where the clause turns to someone else, if the lifter does not come in."""
     for i in range(clause.first, clause.last):
-        if s.all[i].text in _SELF:
+        if s.all[i].is_word("i or we"):
             return None
         if is_other(s, i) and not _only_when(s, i):
             return i

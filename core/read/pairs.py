@@ -8,18 +8,10 @@ from typing import Final, cast
 
 from core.model.acts import Sign
 from core.read.stream import Stream
-from core.read.telling import MILD, WINDOW, Told
+from core.read.telling import WINDOW, Told
 
 FAST_PULSE: Final = 115.0
 """Beats a minute that are fast for someone who rests (common practice, no source; not a diagnosis)."""
-
-
-_STRONG_HEART: Final = frozenset({
-    "fluttering", "flutter", "flutters", "fluttered", "skipping", "skipped", "skips", "skip", "irregular",
-    "missing beats", "missed a beat", "missed beats", "erratic", "flip flop", "flip flopping", "flopping",
-    "doing flips", "double beat", "out of rhythm", "stuttering", "flipping", "misfiring", "stumbling",
-    "quivering", "uneven", "jumping", "jumped",
-})  # fmt: skip
 
 
 _WEAK_NERVE: Final = frozenset({
@@ -30,35 +22,11 @@ _WEAK_NERVE: Final = frozenset({
 })  # fmt: skip
 
 
-_LOOSE_INJURY: Final = frozenset({
-    "lump", "bone", "wont bend", "cant close", "locked", "cant grip anything", "cant hold anything",
-})  # fmt: skip
-"""Words of an injury that a swelling or a nerve can tell as well."""
-
-
-_EFFORTS: Final = frozenset({
-    "after", "from", "set", "during", "after that", "last set", "that last set", "sets", "finisher",
-})  # fmt: skip
-"""Words that tie a fast heart to the work done."""
-
-
-_SHOOTING: Final = frozenset({
-    "lightning", "shooting", "shooting pain", "shooting pains", "electric", "electric shock", "electric shocks",
-    "zap", "zaps", "zapping", "zing", "zings", "zinger", "jolt", "jolts", "sparks", "sciatica", "radiating",
-    "radiates",
-})  # fmt: skip
-"""What runs along a nerve, and is no numbness of the saddle."""
-
-
 _YIELDS: Final = frozenset({
     "asleep", "fell asleep", "went to sleep", "gone to sleep", "gave out", "gives out", "giving way",
     "gave way", "gives way", "went limp", "shot down", "goes down", "running down",
 })  # fmt: skip
 """What a limb does, said behind its name."""
-
-
-_GIVES: Final = frozenset({"gave out", "gave way", "giving way", "gives way", "gives out", "gave"})
-"""What a joint does when it is injured, and told so in the same sentence."""
 
 
 _TIRED: Final = frozenset({
@@ -102,18 +70,18 @@ def signs(s: Stream, first: int, last: int) -> list[Told]:
     out.extend(_paired(s, spots))
     out.extend(_joined_pains(s, spots))
     numb = [
-        *(i for i in spots.get("NERVESIGN", []) if s.all[i].text not in _SHOOTING),
+        *(i for i in spots.get("NERVESIGN", []) if not s.all[i].is_word("shooting")),
         *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve"),
     ]
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
     if saddle is not None:
         out.append(Told("bladder", *saddle))
     if any(one.sign == "injury" for one in out):
-        out = [one for one in out if one.sign != "nerve" or s.all[one.last].text not in _GIVES]
+        out = [one for one in out if one.sign != "nerve" or not s.all[one.last].is_word("gives")]
     if any(one.sign == "bladder" for one in out):
         out = [one for one in out if one[0] != "nerve"]
     if any(one.sign == "head" for one in out):
-        out = [one for one in out if one[0] != "faint" or s.all[one[1]].text not in _STARS]
+        out = [one for one in out if one[0] != "faint" or not s.all[one[1]].is_word("stars")]
         out = [one for one in out if one[0] not in ("injury", "swelling")]
     bpm = _fast_pulse(s, spots)
     if bpm is not None:
@@ -126,13 +94,13 @@ def _paired(s: Stream, spots: dict[str, list[int]]) -> list[Told]:
     for sign, parts, mark in _PAIRS:
         marks = spots.get(mark, [])
         if sign == "chest":
-            marks = sorted({*marks, *(i for i in spots.get("PAIN", []) if s.all[i].text not in MILD)})
+            marks = sorted({*marks, *(i for i in spots.get("PAIN", []) if not s.all[i].is_word("mild"))})
         if not marks:
             continue
         for part in parts:
             found = _near(s, sign, spots.get(part, []), marks)
             if found is not None:
-                loose = sign == "injury" and any(s.all[i].text in _LOOSE_INJURY for i in found)
+                loose = sign == "injury" and any(s.all[i].is_word("loose injury") for i in found)
                 out.append(Told(f"{sign}?" if loose else sign, *found))
     return out
 
@@ -144,14 +112,14 @@ def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[Told]:
     arms = [i for i in spots.get("LIMB", []) if "arm" in s.all[i].text]
     if jaws and arms and (spots.get("PAIN") or spots.get("CHESTSIGN") or spots.get("NERVESIGN")):
         out.append(Told("chest", min(jaws[0], arms[0]), max(jaws[0], arms[0])))
-    unable = [i for i in spots.get("NEG", []) if s.all[i].text in _UNABLE] + spots.get("UNABLE", [])
+    unable = [i for i in spots.get("NEG", []) if s.all[i].is_word("unable")] + spots.get("UNABLE", [])
     found = _near(
-        s, "bladder", unable, [i for i in spots.get("URINE", []) if s.all[i].text not in ("bowl", "toilet bowl")]
+        s, "bladder", unable, [i for i in spots.get("URINE", []) if not s.all[i].is_word("bowl", "toilet bowl")]
     )
     if found is not None and not spots.get("DARK"):
         out.append(Told("bladder", *found))
     breath = _near(
-        s, "injury", unable, [i for i in spots.get("BREATHPART", []) if s.all[i].text not in ("lungs", "air")]
+        s, "injury", unable, [i for i in spots.get("BREATHPART", []) if not s.all[i].is_word("lungs", "air")]
     )
     if breath is not None:
         out.append(Told("breath", *breath))
@@ -169,19 +137,8 @@ def _joined_pains(s: Stream, spots: dict[str, list[int]]) -> list[Told]:
 def _body_hint(s: Stream, i: int) -> bool:
     """Whether a something that ripped is in the body: a muscle, the armpit, inside."""
     return any(
-        s.all[k].text in ("muscle", "armpit", "inside", "joint", "tendon", "arm") for k in range(i, min(i + 10, len(s)))
+        s.all[k].is_word("muscle", "armpit", "inside", "joint", "tendon", "arm") for k in range(i, min(i + 10, len(s)))
     )
-
-
-_STARS: Final = frozenset({
-    "saw stars", "seeing stars", "saw spots", "seeing spots",
-})  # fmt: skip
-"""After a blow these belong to it."""
-
-
-_UNABLE: Final = frozenset({
-    "cant", "couldnt", "havent", "hasnt",
-})  # fmt: skip
 
 
 def _fast_pulse(s: Stream, spots: dict[str, list[int]]) -> int | None:
@@ -216,8 +173,8 @@ def _fits(s: Stream, sign: Sign, p: int, m: int) -> bool:
 def _heart_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     del p
     settles = any(s.all[i].has("WONTSETTLE") for i in sentence)
-    effort = any(s.all[i].has("EX", "CARDIO") or s.all[i].text in _EFFORTS for i in sentence)
-    return s.all[m].text in _STRONG_HEART or settles or not effort
+    effort = any(s.all[i].has("EX", "CARDIO") or s.all[i].is_word("efforts") for i in sentence)
+    return s.all[m].is_word("strong heart") or settles or not effort
 
 
 def _breath_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
@@ -232,7 +189,7 @@ def _nerve_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     word, part = s.all[m].text, s.all[p].text
     if word in ("cant feel my", "cant feel"):
         tired = part in _TIRED or s.all[p].k.get("PART") in _TIRED
-        return not tired or not any(s.all[i].text in ("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
+        return not tired or not any(s.all[i].is_word("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
     single = not part.endswith("s") or part == "pins"
     return (word not in _WEAK_NERVE or single) and (word not in _YIELDS or p < m)
 
@@ -250,7 +207,7 @@ def _injury_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     if word in _NOISES:
         if part.endswith("s") and part not in ("biceps", "triceps"):
             return False
-        if any(s.all[i].text in ("always", "usual", "as usual", "normal", "never hurts") for i in sentence):
+        if any(s.all[i].is_word("always", "usual", "as usual", "normal", "never hurts") for i in sentence):
             return False
     return not (word in ("cracked", "crack") and s.all[p].k.get("PART") in ("back", "neck"))
 
@@ -258,27 +215,21 @@ def _injury_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
 def _off_the_ground(s: Stream, m: int) -> bool:
     """A heel that came off the floor, hips that came off the bench: a lapse of form."""
     ground = s.skip(m + 1, "ARTICLE")
-    return ground < len(s) and s.all[ground].text in _GROUND
-
-
-_GROUND: Final = frozenset({
-    "bench", "floor", "ground", "pad", "seat", "platform", "deck", "mat", "plate", "bar", "handle", "handles", "step",
-})  # fmt: skip
-"""What a part of the body rests on while lifting."""
+    return ground < len(s) and s.all[ground].is_word("ground")
 
 
 def _chest_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
-    if m < p and s.all[m].text in ("squeezing", "squeezed", "crushing", "crushed", "squeeze"):
+    if m < p and s.all[m].is_word("squeezing", "squeezed", "crushing", "crushed", "squeeze"):
         return False
     between = range(min(p, m) + 1, max(p, m))
-    return not any(s.all[i].text in ("pump", "pumped", "doms", "day", "to") for i in sentence) and not (
+    return not any(s.all[i].is_word("pump", "pumped", "doms", "day", "to") for i in sentence) and not (
         any(s.all[i].has("RANGE", "BOTTOM", "TOP") for i in between)
     )
 
 
 def _swelling_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
-    made = (m < p or s.all[p].text.endswith("s")) and s.all[m].text in ("blew up", "blown up", "swells", "swelled")
-    return not made and not any(s.all[i].text in ("pump", "pumped") for i in sentence)
+    made = (m < p or s.all[p].text.endswith("s")) and s.all[m].is_word("blew up", "blown up", "swells", "swelled")
+    return not made and not any(s.all[i].is_word("pump", "pumped") for i in sentence)
 
 
 def _head_fits(s: Stream, p: int, m: int, sentence: range) -> bool:

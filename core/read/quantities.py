@@ -76,7 +76,7 @@ def _reps(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
 
 def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
     """'one' that stands for a thing and counts nothing."""
-    if lexeme.text != "one":
+    if not lexeme.is_word("one"):
         return False
     counts = (
         "X",
@@ -101,8 +101,8 @@ def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     """Numbers that only stand for things: 'the last one', 'in 5', 'the 20 ones'."""
     if _lone_one(s, i, lexeme):
         return Atom("W", i, i, text="one")
-    soon = s.is_(i - 1, "IN") and s.all[i - 1].text == "in" and not s.is_(i + 1, "SETS", "X", "EX")
-    some = not s.is_(i - 1, "X", "FOR", "AT") and any(one.text == "ones" for one in s.all[i + 1 : i + 3])
+    soon = s.is_(i - 1, "IN") and s.all[i - 1].is_word("in") and not s.is_(i + 1, "SETS", "X", "EX")
+    some = not s.is_(i - 1, "X", "FOR", "AT") and any(one.is_word("ones") for one in s.all[i + 1 : i + 3])
     return Atom("W", i, i, text=lexeme.text) if soon or some else None
 
 
@@ -113,7 +113,7 @@ def _by_its_neighbour(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
         led = s.is_(i - 1, "X", "FOR", "AT", "NUM") or listed or s.is_(i - 2, "X")
         if not led and lexeme.value <= MOST_WARMUPS:
             return Atom("S", i, i, lexeme.value)
-    if i and s.all[i - 1].text in ("weight", "load") and not lexeme.has("REPQ", "SETQ", "TIMESQ"):
+    if i and s.all[i - 1].is_word("weight", "load") and not lexeme.has("REPQ", "SETQ", "TIMESQ"):
         return Atom("L", i, i, load=LoadSaid("plain", lexeme.value, plural=lexeme.plural))
     if lexeme.value == 1 and s.is_(i + 1, "MORE") and s.is_(i + 2, "AT", "WITH"):
         return Atom("SAME", i, i + 1, text="one more")

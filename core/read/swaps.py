@@ -1,13 +1,9 @@
 """One exercise in the place of another: told as decided, or asked for. Works on one clause at a time."""
 
-from typing import Final
-
 from core.model.acts import Swap
 from core.model.reading import Setting
 from core.read.flowed import Flowed, one_of
 from core.read.stream import Clause, Stream
-
-_OTHER_DAYS: Final = frozenset({"tomorrow", "next week", "next time", "next session", "next month", "next workout"})
 
 
 class Swaps:
@@ -142,7 +138,7 @@ class Swaps:
     def _not_now(self, clause: Clause) -> bool:
         """'can we do 4x8 instead next week?': other counts, or another day, are no other exercise."""
         words = range(clause.first, clause.last)
-        return any(self._s.is_(i, "X") or self._s.all[i].text in _OTHER_DAYS for i in words)
+        return any(self._s.is_(i, "X") or self._s.all[i].is_word("other days") for i in words)
 
     def _spoken_of(self, at: int) -> int | None:
         """'the hack squat is taken, give me something else': the name told before on the line, with nothing counted."""

@@ -9,13 +9,6 @@ WINDOW: Final = 7
 """Lexemes between a part of the body and what it does, at most (chosen on invented messages)."""
 
 
-MILD: Final = frozenset({
-    "sore", "tight", "tightness", "stiff", "stiffness", "off", "tender", "talking", "problem", "issue",
-    "issues", "trouble", "sensitive", "burning", "hate", "hated", "hates", "dont like", "doesnt like", "didnt like",
-    "not happy", "unhappy",
-})  # fmt: skip
-
-
 APOSTROPHES: Final = ("'", "’", "‘")
 
 
@@ -43,9 +36,3 @@ BODY_KINDS: Final = (
     "ALARM", "SADDLE", "SOMETHING", "FACE", "PART", "LIMB", "CHESTPART", "HEARTPART", "BREATHPART", "URINE", "HEADACHE",
     "HEADPART", "CRUSHER",
 )  # fmt: skip
-
-
-SELF: Final = frozenset({
-    "i", "im", "ive", "my", "me", "id", "ill", "mine",
-})  # fmt: skip
-"""How the lifter comes into a sentence."""

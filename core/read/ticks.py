@@ -78,28 +78,6 @@ def drop_labels(s: Stream) -> None:
             s.use([first, first + 1])
 
 
-_ADDRESSES = frozenset(
-    {
-        "platform",
-        "rack",
-        "locker",
-        "lane",
-        "bay",
-        "room",
-        "gate",
-        "station",
-        "bus",
-        "week",
-        "day",
-        "session",
-        "number",
-        "phase",
-        "cycle",
-    }
-)
-_AGES = frozenset({"turned", "turning", "turns", "aged", "age"})
-
-
 def drop_addresses(s: Stream) -> None:
     """Platform 3, turned 40: a number that tells where or how old counts nothing."""
     for i in range(len(s) - 1):
@@ -108,10 +86,10 @@ def drop_addresses(s: Stream) -> None:
         if s.all[i].has("HEARTPART"):
             j = s.skip(i + 1, "BE", "DONE", "UPTO", "AT", "ABOUT", "TO", "FILLER", "UP", "OF")
             s.use([j] if s.is_(j, "NUM") and not s.is_(j + 1, "X") else [])
-        counts = s.is_(i + 2, "X", "FOR", "REPS") or (s.is_(i + 2, "CM") and s.all[i].text in _ADDRESSES)
+        counts = s.is_(i + 2, "X", "FOR", "REPS") or (s.is_(i + 2, "CM") and s.all[i].is_word("addresses"))
         if s.all[i].is_word("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
             s.use([i + 1, i + 2])
-        told = s.all[i].text in _ADDRESSES | _AGES and not counts
+        told = s.all[i].is_word("addresses", "ages") and not counts
         if s.is_(i + 1, "NUM") and (told or _year(s, i)):
             s.use([i + 1])
 

@@ -8,12 +8,76 @@ from collections.abc import Mapping
 from typing import Final
 
 _THEMSELVES: Final = (
-    "a, about to, again, an, another, another one, any, arms, back, back in, bar, barbell, before, between, break, "
-    "dbs, different, done, doon, down, dumbbells, dumbells, extra, find me, from, give me, going to, gonna, got, "
-    "gotta, half, half a, have to, heavier, i need, ill, in, instead, it is, its, l, left, legs, lighter, lower, m, "
-    "min, minute, my, need, no, now, off, one, one more, pause, paused, pauses, plus, quarter, r, reps, rest, right, "
-    "round, set, sets, since, something else, suggest, the, the bar, up, upper back, ups, want, will, x"
+    "a, about to, ache, aches, aching, achy, again, aim, air, all of it, all the, almost, always, an, and next, "
+    "another, another one, any, arm, armpit, arms, as usual, back, back in, bar, barbell, bed, before, between, blew "
+    "up, bloke, blown up, bowl, bp, break, buddy, can, cant feel my, couch, could, couldnt feel my, crushed, "
+    "crushing, day, dbs, different, doesnt, doms, done, doon, down, dumbbells, dumbells, except, extra, find me, "
+    "finished, first, from, funny, give me, goal, going to, gonna, got, gotta, haha, half, half a, have to, heavier, "
+    "her, his, hope, hopefully, hurt, hurting, hurts, i, i need, i put, i said, i wrote, if, ill, im, in, inside, "
+    "instead, it is, it was, its, jelly, joint, just finished, l, lad, left, leg, leg day, legs, lighter, load, lol, "
+    "lower, lungs, m, mate, me, might, min, mine, minute, muscle, my, nearly, need, netflix, never, never hurts, "
+    "next, next time, next week, no, nope, normal, not, nothing, now, off, one, one more, ones, our, pause, paused, "
+    "pauses, planned, plus, pulled, pump, pumped, quarter, r, remove it, reps, rest, resting, right, rolled, round, "
+    "scratch that, set, sets, should, since, sofa, something else, soon, squeeze, squeezed, squeezing, suggest, "
+    "swelled, swells, take it off, talking, target, tendon, that, that was, the, the bar, the lot, their, thinking, "
+    "this, those were, til, to, toilet bowl, toilet water, tomorrow, undo, until, up, upper back, ups, usual, want, "
+    "wanted, was aiming for, was going for, was i, was it, was that, water, weight, were those, when, will, wish, "
+    "without, would, x"
 )
 
-MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", ")}
+# fmt: off
+MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", ")} | {
+    # before a number that tells where
+    "addresses": "platform, rack, locker, lane, bay, room, gate, station, bus, week, day, session, number, phase, cycle",
+    # before a number that tells how old
+    "ages": "turned, turning, turns, aged, age",
+    "before year": "from, since, back, back in, january, february, march, april, may, june, july, august, september, october, november, december, summer, winter, spring, autumn, early, late, of",
+    # before a guess of effort
+    "calls": "call it, id call it",
+    "denying": "cant, couldnt, wont, nothing, gone, doesnt, free, skip, never",
+    # words that tie a fast heart to the work done
+    "efforts": "after, from, set, during, after that, last set, that last set, sets, finisher",
+    # asked of anyone
+    "general": "you, your, people, anyone, someone, lifters, deadlifts, creatine, squats",
+    # what a joint does when it is injured, and told so in the same sentence
+    "gives": "gave out, gave way, giving way, gives way, gives out, gave",
+    # what a part of the body rests on while lifting
+    "ground": "bench, floor, ground, pad, seat, platform, deck, mat, plate, bar, handle, handles, step",
+    # who did it
+    "i or we": "i, im, ive, we, id, ill",
+    # initials that name an exercise only right before a count
+    "initials": "fs, pc, hc, ps, pp, bs, dl, sq, gm, sl, bp",
+    "laughter": "haha, hahaha, lol, lmao, rofl, leg day",
+    # leaving for somewhere ends a session only when something was reported before it
+    "leaving": "off to work, off to bed, off to the pub, off to eat, off for a shower, off to get food, off for food, off to the shower",
+    # words of an injury that a swelling or a nerve can tell as well
+    "loose injury": "lump, bone, wont bend, cant close, locked, cant grip anything, cant hold anything",
+    "loose quotes": "heard, ever, usually, normally, all time, apparently, a guy, covered, letter",
+    # words of an ache that are soreness as well
+    "mild": "sore, tight, tightness, stiff, stiffness, off, tender, talking, problem, issue, issues, trouble, sensitive, burning, hate, hated, hates, dont like, doesnt like, didnt like, not happy, unhappy",
+    # what one does to a calendar or with leaflets, too
+    "objected": "blacked out, blacking out, black out, passed out, passing out",
+    # how the lifter comes into a sentence
+    "oneself": "i, im, ive, my, me, id, ill, mine",
+    # what opens a sentence and says nothing of form, side or corrections
+    "openers": "ok, okay, alright, right, update, oki, okey",
+    "other days": "tomorrow, next week, next time, next session, next month, next workout",
+    # where one is begins a session only when nothing else is told of the place
+    "places": "in the gym, at the gym",
+    # words that come back to what was done, whatever was said before
+    "resumes": "anyway, anyways, anyhow, but today, today, back to today",
+    # what runs along a nerve, and is no numbness of the saddle
+    "shooting": "lightning, shooting, shooting pain, shooting pains, electric, electric shock, electric shocks, zap, zaps, zapping, zing, zings, zinger, jolt, jolts, sparks, sciatica, radiating, radiates",
+    "soft begins": "begin, beginning",
+    # after a blow these belong to it
+    "stars": "saw stars, seeing stars, saw spots, seeing spots",
+    "strong heart": "fluttering, flutter, flutters, fluttered, skipping, skipped, skips, skip, irregular, missing beats, missed a beat, missed beats, erratic, flip flop, flip flopping, flopping, doing flips, double beat, out of rhythm, stuttering, flipping, misfiring, stumbling, quivering, uneven, jumping, jumped",
+    # a question behind what was said
+    "tags": "isnt it, right, correct, yeah, arent they, is it, yes, innit",
+    "unable": "cant, couldnt, havent, hasnt",
+    # words of an ache that are much else
+    "vague": "off, tight, tightness, talking, problem, issue, issues, trouble, pulled, rolled, funny, crunchy",
+    "whens": "before, after, while, until, till, when, once, since",
+}
+# fmt: on
 """Each mark with its words."""
