@@ -14,6 +14,19 @@ NEARBY = 4
 """Lexemes on either side of a group in which strange words count against it."""
 
 
+STRANGE: Final = ("WORD", "OTHER", "CHAT", "CARDIO", "FARQ", "CLOCKTIME", "WEEKDAY", "LONG", "PCT", "LEN", "JOKE")
+"""Kinds of words and quantities that are none of a set's."""
+
+
+def chatters(s: Stream, first: int, last: int, parsed: Parsed) -> bool:
+    """Whether a sentence beside a report, weighed as if it stood alone, is chat with numbers in it."""
+    words = [s.all[i] for i in range(first, last) if i not in s.used]
+    if parsed.rounds or not any(word.has("KNOWN", *STRANGE) for word in words):
+        return False
+    alone = Stretch(None, first, [(first, last)])
+    return not any(map(_strong, parsed.groups)) or not believable(s, alone, parsed, known=True)
+
+
 def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> bool:
     """Whether the stretch is a report of sets. May note that an unknown name stands where an exercise would."""
     groups = parsed.groups
@@ -190,7 +203,7 @@ def _any_strange(s: Stream, stretch: Stretch) -> bool:
 
 def _cardio(s: Stream, stretch: Stretch) -> bool:
     """Walks, runs and rides are chat."""
-    words = [s.all[i] for first, last in stretch.ranges for i in range(first, last)]
+    words = [s.all[i] for first, last in stretch.ranges for i in range(first, last) if i not in s.used]
     far = any(word.has("DIST") and word.num("DIST") >= LEAST_RUN_M for word in words)
     return (any(word.has("CARDIO") for word in words) and (stretch.mention is None or far)) or any(
         word.has("FARQ") or (word.has("DIST") and word.num("DIST") >= LEAST_RUN_M and _rowed(stretch)) for word in words

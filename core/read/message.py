@@ -8,7 +8,7 @@ from core.model.acts import Act, AsPlanned, Begin, Finish, Next, SetAct, Skip, S
 from core.model.reading import About, Ask, Option, Reading, Setting
 from core.read.amends import Amender
 from core.read.attach import attach
-from core.read.belief import believable, prune
+from core.read.belief import believable, chatters, prune
 from core.read.days import Spans, day_at, days
 from core.read.doubts import Doubt
 from core.read.erasing import erasures, taken_back
@@ -26,7 +26,7 @@ from core.read.names import Mention
 from core.read.remark import Remark
 from core.read.settle import Settler
 from core.read.stream import Stream
-from core.read.stretches import Stretch, stretches
+from core.read.stretches import Stretch, sentences_of, stretches
 from core.read.symptoms import symptoms
 from core.read.ticks import drop_addresses, drop_labels, unticked
 from core.read.words.languages import language
@@ -139,13 +139,23 @@ class Message:
         s = self.stream
         atomiser = Atomiser(s, said)
         known = self._unnamed() is not None
-        parts = [(stretch, self._parse(atomiser, stretch)) for stretch in stretches(s, known=known)]
+        found = stretches(s, known=known)
+        for stretch in found if any(one.mention is not None for one in found) else ():
+            self._hush(atomiser, stretch)
+        parts = [(stretch, self._parse(atomiser, stretch)) for stretch in found]
         self._share_rounds(parts)
         for stretch, parsed in parts:
             if not any(group.reps or group.like or group.load for group in parsed.groups):
                 continue
             if believable(s, stretch, parsed, known=known):
                 self._settle(stretch, parsed, spans)
+
+    def _hush(self, atomiser: Atomiser, stretch: Stretch) -> None:
+        """A sentence of chat beside a report counts nothing: each is weighed as if it stood alone."""
+        s = self.stream
+        for first, last in sentences_of(s, stretch):
+            if chatters(s, first, last, parse(atomiser.atoms(first, last), named=False)):
+                s.use(range(first, last))
 
     def _parse(self, atomiser: Atomiser, stretch: Stretch) -> Parsed:
         sided = self._sided(stretch)

@@ -201,6 +201,21 @@ def _named_once(s: Stream) -> bool:
     return sum(lexeme.mention is not None for lexeme in s.all) == 1
 
 
+def sentences_of(s: Stream, stretch: Stretch) -> list[tuple[int, int]]:
+    """The sentences and lines of a stretch, but for the one that names its exercise."""
+    out: list[tuple[int, int]] = []
+    for begin, end in stretch.ranges:
+        first = begin
+        for i in range(begin, end + 1):
+            if i < end and not s.all[i].has("NL", "STOP"):
+                continue
+            named = stretch.mention is not None and first <= stretch.at < i
+            if i > first and not named:
+                out.append((first, i))
+            first = i + 1
+    return out
+
+
 def _split(s: Stream, piece: Piece) -> list[tuple[Stretch, bool]]:
     """A piece as one stretch a mention, cut before each name, or behind each when the counts come first."""
     mentions = piece.mentions
