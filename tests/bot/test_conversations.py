@@ -7,7 +7,7 @@ import pytest
 from tests.bot.scripts import parse, played, printed, scripts
 
 SCRIPTS = list(scripts())
-LEAST = 25
+LEAST = 60
 
 
 @pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.stem)
