@@ -56,7 +56,8 @@ def test_first_is_light_and_makeable() -> None:
     assert (advice.way, rule(advice)) == ("first", "first")
     assert advice.chance > 0.5
     load = advice.sets[0].load
-    assert load is not None and load.kg is not None
+    assert load is not None
+    assert load.kg is not None
     heavier = tuple(replace(one, load=replace(load, kg=load.kg * 1.3)) for one in advice.sets)
     assert advise(replace(ask(), consider=heavier)).chance < 0.4
     assert all(at.reps > one.reps[0] + 5 for at, one in zip(advice.forecast, advice.sets, strict=True))
