@@ -34,7 +34,7 @@ def answer(case: Case, who: Person, chat: Chat, said: Said) -> None:
         outcomes.reopen(case.conn, cause)
     edited = Edited(number, cause.at) if edit else None
     book = books.load(case.conn, who.id, case.now, case.parts.folding, edited)
-    incoming = Incoming(number, said.text, edit=edit, press=said.press, media=said.media)
+    incoming = Incoming(number, said.text, edit=edit, press=said.press, media=said.media, first_came=cause.at)
     outcome = case.parts.answer(incoming, book, case.now)
     outcomes.carry_out(case.conn, cause, outcome, edit=edit)
     passed_on = case.private and not edit and coach_words.answered(case, who, said.text, outcome)

@@ -14,8 +14,9 @@ def of_message(incoming: Incoming, book: Book, now: datetime, adviser: Adviser) 
     """The scene of a message. An edit begins from the book without what its message had said before."""
     on = day.session_day(book, now)
     before = _of(book, incoming.number) if incoming.edit else ()
-    at = before[0].at if before else now
-    then = day.session_day(replace(book, kept=_earlier(book, incoming.number)), at) if before else on
+    came = before[0].at if before else incoming.first_came if incoming.edit else None
+    at = came or now
+    then = day.session_day(replace(book, kept=_earlier(book, incoming.number)), came) if came else on
     scene = Scene(
         book=replace(book, kept=tuple(kept for kept in book.kept if kept not in before)),
         now=now,

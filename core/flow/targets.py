@@ -155,7 +155,7 @@ def _nothing_left(scene: Scene) -> Scene:
         scene = scene.says(PlanDone())
     last = day.last_set(scene.book, scene.on)
     if last is None or not isinstance(last.act, SetAct) or last.act.exercise is None:
-        return scene
+        return scene if day.places(scene.book, scene.on) else scene.says(Told("next.unplanned"))
     advice = next_time(scene, last.act.exercise)
     return scene.says(NextTime(last.act.exercise, advice.way, advice.sets), Because(advice.why))
 

@@ -26,6 +26,8 @@ class Incoming:
     edit: bool = False
     press: str | None = None
     media: str | None = None
+    first_came: datetime | None = None
+    """When the message came that an edit changes, UTC; nothing of it may stand any more."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -69,7 +69,7 @@ def test_kinds_named_bare_are_those_at_home() -> None:
     assert found.wish == OnlyToday(Kit(dumbbells_kg=(10.0, 14.0)))
     found = today_in("no kettlebell here", home)
     assert found is not None
-    assert found.wish == OnlyToday(Kit(20.0, {20.0: 2}, (10.0, 14.0)))
+    assert found.wish == OnlyToday(Kit(20.0, {20.0: 2}, (10.0, 14.0)), without="kettlebell")
 
 
 def left_out(world: World) -> list[str | None]:
