@@ -82,8 +82,11 @@ def first_sets(case: Case) -> Sets:
         return _at(case, done[-1] if done else Load("band", None, bands[0] if bands else None))
     options = case.loads
     if done:
-        most = (hardness(done[-1]) or 0.0) * (1.0 + value("load.step_max"))
+        now = hardness(done[-1]) or 0.0
+        most, least = now * (1.0 + value("load.step_max")), now * (1.0 - value("first.step_down"))
         options = tuple(one for one in options if one <= most + 0.01) or options[:1]
+        if like.kind in ("total", "per_hand"):
+            options = tuple(one for one in options if one >= least - 0.01) or options[-1:]
     low, high = 0, len(options) - 1
     while low < high:
         middle = (low + high + 1) // 2
@@ -208,7 +211,7 @@ BEFORE: Final = (
          _aches("ache.ease_level"), _ache_ease,
          "Your {where} is at {level} of 10, so today is lighter and shorter.", _CARE),
     Rule("first-next", "With no history but today's sets, the rest of the day goes on from them, at most a step up.",
-         ("acsm-2009", "derived"), ("first.chance", "load.step_max"),
+         ("acsm-2009", "derived"), ("first.chance", "load.step_max", "first.step_down"),
          lambda case: case.facts.last is None and bool(case.today), _first,
          "Still finding your load: {load} next, and say how it felt."),
     Rule("first", "Without a history, a starting load that is likely met is chosen, rather light than heavy.",

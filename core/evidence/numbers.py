@@ -143,6 +143,7 @@ _ROWS: Final = (
     _n("easier.reserve", 2, "reps", (1, 4), "rogerson-2024 derived", "judgement", "so much more is left in reserve in a plan's easier week"),
     _n("ease.coarse", 0.15, "1", (0.05, 0.3), "derived", "judgement", "a lighter load further under the one wanted than this is passed over for fewer repetitions"),
     _n("choice.sd", 0.18, "1", (0.1, 1.0), "practice", "judgement", "how far the first load tried may lie from what suits the aim, as a share of the repetitions"),
+    _n("first.step_down", 0.15, "1", (0.05, 0.4), "practice", "judgement", "no more than this share lighter from set to set while a first load is looked for, if the kit has it"),
     _n("first.chance", 0.65, "1", (0.5, 0.9), "acsm-2009 derived", "judgement", "chance of reaching the repetitions that a first load is chosen for, form apart"),
     _n("misses.allowed", 3, "sessions", (2, 3), "rogerson-2024 derived", "judgement", "the same target missed so often is eased"),
     _n("misses.load_factor", 0.95, "1", (0.8, 0.95), "rogerson-2024 derived", "judgement", "load then"),
