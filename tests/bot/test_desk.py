@@ -51,7 +51,7 @@ async def test_a_stranger_gets_one_polite_answer_a_day(room: Shell) -> None:
 
 
 async def test_nothing_of_a_stranger_is_kept(room: Shell, tmp_path: Path) -> None:
-    """Looked for in every table, and in the bytes of the file itself once it is closed."""
+    """Looked for in every table, and where the store is a file in its bytes once it is closed."""
     await room.say(OTHER, "hello, I am Zebulon", name="Quillfeather")
     for table in metadata.sorted_tables:
         for row in await room.rows(table):
@@ -63,7 +63,10 @@ async def test_nothing_of_a_stranger_is_kept(room: Shell, tmp_path: Path) -> Non
     assert await room.rows(outbox) == []
     assert room.core.asked == []
     await room.store.close()
-    held = (tmp_path / "gym.db").read_bytes()
+    file = tmp_path / "gym.db"
+    if not file.exists():
+        return
+    held = file.read_bytes()
     assert b"Ruth" in held
     assert b"Zebulon" not in held
     assert b"Quillfeather" not in held

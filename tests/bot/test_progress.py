@@ -201,7 +201,9 @@ async def test_rebuilding_uses_the_body_and_the_aim_of_the_day(room: Shell) -> N
     assert ('"sets":5' in first.aim, '"sets":5' in second.aim) == (False, True)
 
 
-async def test_the_target_in_force_was_the_first_of_the_day(room: Shell, counting: Counting) -> None:
+@pytest.mark.parametrize("taken_back", [False, True])
+async def test_the_target_in_force_was_the_last_of_the_day(room: Shell, counting: Counting, taken_back: bool) -> None:
+    """A first load is settled by the first set, and an ache renews what is asked; what was taken back asks nothing."""
     seen: list[Past] = []
 
     def fold(exercise: str, before: str | None, past: tuple[Past, ...]) -> str:
@@ -210,12 +212,12 @@ async def test_the_target_in_force_was_the_first_of_the_day(room: Shell, countin
 
     room.intake._parts = replace(room.parts, folding=Folding(FOLDING.version, FOLDING.aim, fold))
     first, second = (Target("reps", (TargetSet(squat(1).load, (reps, reps)),)) for reps in (8, 9))
-    for number, target in enumerate((first, second, None)):
+    for number, target in enumerate((first, second, None) if taken_back else (first, second)):
         room.core.script[str(number)] = Outcome(given=(Given("back-squat", TODAY, target),))
         await room.say(RUTH, str(number))
     await train(room, 1)
     await the_book(room)
-    assert [past.session.target for past in seen] == [first]
+    assert [past.session.target for past in seen] == [None if taken_back else second]
 
 
 async def test_estimates_of_another_version_are_built_again(room: Shell, counting: Counting) -> None:
