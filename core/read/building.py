@@ -20,11 +20,11 @@ def built(group: Group, load: Known, row: Exercise) -> list[SetAct] | Doubt:
     out: list[SetAct] = []
     reps = group.reps * int(sets) if len(group.reps) == 1 or group.sets else group.reps
     for rep in reps:
-        act = _one(rep, load, row)
-        if act is None:
-            return Doubt("reps" if rep.n != int(rep.n) or rep.n > 1000 else "numbers")
-        out.append(act)
-        out.extend(replace(act, reps=int(part), drop=True) for part in rep.parts)
+        for place, count in enumerate((rep.n, *rep.parts)):
+            act = _one(replace(rep, n=count), load, row)
+            if act is None:
+                return Doubt("reps" if count != int(count) or count > 1000 else "numbers")
+            out.append(replace(act, drop=True) if place else act)
     if group.tail is not None and len(out) > 1:
         last = _one(replace(group.reps[-1], n=group.tail), load, row)
         out = [*out[:-1], last] if last is not None else out
