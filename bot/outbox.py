@@ -1,10 +1,11 @@
 """Sends what is queued: in order within a chat, at the pace the channel allows, and marks what became of it.
 
-Reads no clock and sleeps nowhere: ``drain`` sends what may go now and says when to come back.
+Reads no clock: ``drain`` sends what may go now and says when to come back. Waits by itself only while the store is away
+and does not take what became of a message: forgetting that would send it twice.
 """
 
 import asyncio
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
@@ -13,6 +14,7 @@ from typing import Final
 
 import structlog
 from sqlalchemy import Connection
+from sqlalchemy.exc import OperationalError
 
 from bot import metrics
 from bot.log import fault
@@ -42,6 +44,9 @@ _TRIES: Final = 2
 
 _LAST_SENDS: Final = timedelta(seconds=10)
 """How long sends in flight may take when we stop."""
+
+_MARKING: Final = (0.2, 0.5, 1.0, 2.0, 4.0)
+"""Seconds between tries to mark what became of a message while the store is away; then it is left to be sent again."""
 
 log = structlog.get_logger(__name__)
 
@@ -210,10 +215,21 @@ class Outbox:
         except Exception as bug:  # noqa: BLE001  # a sender's bug must not stop the other chats
             fault(log, "sender_failed", bug, seq=one.seq)
             became = Uncertain(type(bug).__name__)
-        await self._store.write_beside(partial(_settle, one=one, became=became, now=self._now()))
+        await self._mark(partial(_settle, one=one, became=became, now=self._now()))
         metrics.SENDS.labels(one.kind, type(became).__name__.lower()).inc()
         if not isinstance(became, Sent):
             log.info("not_sent", seq=one.seq, kind=one.kind, became=type(became).__name__)
+
+    async def _mark(self, settle: Callable[[Connection], None]) -> None:
+        for wait in _MARKING:
+            try:
+                await self._store.write_beside(settle)
+            except OperationalError as trouble:
+                fault(log, "store_failed", trouble)
+                await asyncio.sleep(wait)
+            else:
+                return
+        await self._store.write_beside(settle)
 
 
 def _settle(conn: Connection, one: Queued, became: Delivery, now: datetime) -> None:

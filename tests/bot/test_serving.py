@@ -107,7 +107,9 @@ async def test_a_database_that_goes_away_and_comes_back_costs_no_message(postgre
             async with running(settings):
                 await say(api, INES, f"/start {code}", 1)
                 await asyncio.to_thread(postgresql.control, "restart", "-m", "immediate")
-                assert "Mira" in await say(api, INES, "invite Mira", 2)
+                await api.push(text(INES, "invite Mira", 2))
+                async with asyncio.timeout(PATIENCE):
+                    await api.until(lambda: "Mira" in api.texts(INES)[-1])
                 clients = [f"Client {n}" for n in range(5)]
                 await api.push(*(text(INES, f"invite {name}", 3 + n) for n, name in enumerate(clients)))
                 await asyncio.to_thread(postgresql.control, "restart", "-m", "immediate")
