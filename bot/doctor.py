@@ -16,11 +16,11 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from sqlalchemy import Connection, text
 
-from bot import config
+from bot import config, doctor_waiting
 from bot.clock import now
 from bot.folding import FOLDING
 from bot.ports import StoreError
-from bot.store import people, progress
+from bot.store import people, progress, watch
 from bot.store.engine import Store
 from bot.store.urls import file_of, is_served
 
@@ -49,7 +49,16 @@ async def examine(url: str | None, *, rebuild: bool) -> list[Finding]:
     except config.SettingsError as wrong:
         return [Finding("settings", False, str(wrong)), _clock(), _zones()]  # noqa: FBT003
     where = url or settings.store
-    return [_settings(), _token(settings), _clock(), _zones(), *await _store(where, rebuild=rebuild)]
+    safe = Finding("secrets", *doctor_waiting.secrets(settings, Path(".env")))
+    return [
+        _settings(),
+        _token(settings),
+        safe,
+        _hook(settings),
+        _clock(),
+        _zones(),
+        *await _store(where, rebuild=rebuild),
+    ]
 
 
 def _settings() -> Finding:
@@ -64,6 +73,15 @@ def _token(settings: config.Settings) -> Finding:
     fits = _TOKEN.fullmatch(settings.token.get_secret_value()) is not None
     words = "has the shape of a bot's token" if fits else "RUNGBOOK_TOKEN takes " + config.REMEDIES["token"]
     return Finding("token", fits, words)
+
+
+def _hook(settings: config.Settings) -> Finding:
+    try:
+        hook = config.hook_of(settings)
+    except config.SettingsError as wrong:
+        return Finding("intake", well=False, words=str(wrong))
+    words = "updates are polled for" if hook is None else f"updates are brought to {hook.public_url}"
+    return Finding("intake", well=True, words=words)
 
 
 def _clock() -> Finding:
@@ -89,7 +107,7 @@ async def _store(url: str, *, rebuild: bool) -> list[Finding]:
         if not file.exists():
             return [Finding("store", well=True, words=f"none yet at {file}; it is made when the service starts")]
         async with await Store.open(url, hold=False, create=False) as store:
-            found = [await store.read(_tables), _rights(file), await store.read(_people)]
+            found = [await store.read(_tables), _rights(file), await store.read(_people), *await _waiting(store)]
             return [*found, await _estimates(store)] if rebuild else found
     except StoreError as trouble:
         return [Finding("store", well=False, words=str(trouble))]
@@ -102,7 +120,14 @@ async def _database(url: str, *, rebuild: bool) -> list[Finding]:
         seen = {"store": await store.read(looks.server), "queue": await store.read(looks.queue)}
         seen["copies"] = looks.copies()
         found = [*(Finding(about, *said) for about, said in seen.items()), await store.read(_people)]
+        found += await _waiting(store)
         return [*found, await _estimates(store)] if rebuild else found
+
+
+async def _waiting(store: Store) -> list[Finding]:
+    seen = await store.read(partial(watch.figures, now=now()))
+    said = {"messages": doctor_waiting.came_in(seen), "letters": doctor_waiting.goes_out(seen)}
+    return [Finding(about, *words) for about, words in said.items()]
 
 
 def _tables(conn: Connection) -> Finding:
