@@ -12,6 +12,7 @@ from typing import Final
 import procrastinate
 import structlog
 from procrastinate.exceptions import AlreadyEnqueued, ConnectorException, UniqueViolation
+from procrastinate.job_context import JobContext
 from procrastinate.jobs import DeleteJobCondition, Job, Status
 from psycopg import Error as DriverError
 
@@ -48,7 +49,10 @@ class Lanes:
             conninfo=libpq(url), kwargs={"options": f"-c search_path={SCHEMA}"}, min_size=1, max_size=4
         )
         self._app = procrastinate.App(connector=self._connector)
-        self._task = self._app.task(name=_TASK, queue=_TASK)(self._work)
+        self._task = self._app.task(name=_TASK, queue=_TASK, pass_context=True)(self._work)
+        self._at_work: set[int | None] = set()
+        self._we: set[int | None] = set()
+        self._left: set[int | None] = set()
 
     async def __aenter__(self) -> "Lanes":
         await self._app.open_async()
@@ -86,13 +90,25 @@ class Lanes:
             await asyncio.sleep(AGAIN)
 
     async def take_up(self) -> None:
-        """Give to others what dead workers hold."""
+        """Give to others what dead workers hold, and what we hold by mistake."""
         try:
-            for job in await self._app.job_manager.get_stalled_jobs(seconds_since_heartbeat=DEAD_AFTER):
+            stalled = await self._app.job_manager.get_stalled_jobs(seconds_since_heartbeat=DEAD_AFTER)
+            for job in [*stalled, *await self._left_by_us()]:
                 if await self._given_on(job):
                     log.warning("chat_taken_up")
         except (ConnectorException, DriverError) as trouble:
             fault(log, "queue_failed", trouble)
+
+    async def _left_by_us(self) -> list[Job]:
+        """Jobs that are ours in the database and done here: to say so failed, as the database was away just then.
+
+        Seen at two looks in a row, because a job is also so for a moment as it begins and ends.
+        """
+        held = await self._app.job_manager.list_jobs_async(queue=_TASK, status=Status.DOING.value) if self._we else []
+        idle = {job.id: job for job in held if job.worker_id in self._we and job.id not in self._at_work}
+        again = [job for key, job in idle.items() if key in self._left]
+        self._left = set(idle)
+        return again
 
     async def tell(self, channel: str, word: str) -> None:
         """Say a word to every process that listens on a channel of the database."""
@@ -109,12 +125,17 @@ class Lanes:
             return False
         return True
 
-    async def _work(self, bot: str, channel: str, chat: int) -> None:
+    async def _work(self, context: JobContext, bot: str, channel: str, chat: int) -> None:
         work = self._works.get(bot)
         if work is None:
             log.warning("bot_unknown")  # its messages wait in its inbox until a worker knows it
             return
-        await work((channel, chat))
+        self._we.add(context.job.worker_id)
+        self._at_work.add(context.job.id)
+        try:
+            await work((channel, chat))
+        finally:
+            self._at_work.discard(context.job.id)
 
 
 def libpq(url: str) -> str:

@@ -4,8 +4,11 @@ import asyncio
 import os
 from collections.abc import AsyncIterator, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
+from procrastinate.exceptions import ConnectorException
+from procrastinate.manager import JobManager
 from sqlalchemy import Connection, insert, text
 
 from bot import doctor
@@ -152,6 +155,40 @@ async def test_what_is_handed_on_is_worked_in_its_chats_order_and_never_twice_at
             worker.cancel()
         await asyncio.gather(*workers, return_exceptions=True)
     assert sorted(worked) == [("wire", chat) for chat in range(8)]
+
+
+async def test_a_chat_whose_end_could_not_be_told_is_not_held_for_ever(
+    pool: Pool, url: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The database is away at the moment in which a job is over; the worker itself lives on."""
+    calls: asyncio.Queue[Lane] = asyncio.Queue()
+
+    async def work(lane: Lane) -> None:
+        calls.put_nowait(lane)
+
+    finish, failed = JobManager.finish_job, asyncio.Event()
+
+    async def away(self: JobManager, *args: Any, **named: Any) -> None:
+        if failed.is_set():
+            await finish(self, *args, **named)
+            return
+        failed.set()
+        raise ConnectorException
+
+    monkeypatch.setattr(JobManager, "finish_job", away)
+    async with Lanes(url, {"": work}) as lanes:
+        worker = asyncio.create_task(lanes.run())
+        await lanes.hand_on("", [("wire", 1)])
+        async with asyncio.timeout(60):
+            assert await calls.get() == ("wire", 1)
+            await failed.wait()
+            await lanes.hand_on("", [("wire", 1)])
+            await lanes.take_up()
+            assert calls.empty()  # one look could meet a job that is just ending
+            await lanes.take_up()
+            assert await calls.get() == ("wire", 1)
+        worker.cancel()
+        await asyncio.gather(worker, return_exceptions=True)
 
 
 def test_a_copy_by_the_databases_own_tools_and_back(

@@ -75,10 +75,10 @@ class Service:
             pytest.fail(f"stuck after {len(self.api.sent)} answers: {(self.folder / 'err.log').read_text()[-2000:]}")
 
     async def stop(self) -> None:
-        """Ask all to stop; each does, and says that all is well."""
+        """Ask all to stop; each says that all is well, or was begun so lately that nobody heard."""
         for _, process in self.running:
             process.terminate()
-        assert [await process.wait() for _, process in self.running] == [0] * len(self.running)
+        assert {await process.wait() for _, process in self.running} <= {0, -signal.SIGTERM}
 
 
 @asynccontextmanager
