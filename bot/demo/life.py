@@ -17,6 +17,8 @@ _REPS_PER_WHOLE: Final = 30.0
 _FATIGUE: Final = 0.07
 _SPREAD_REPS: Final = 0.6
 _FIRST_SHARE: Final = 0.65
+_FAR_TOO_LIGHT: Final = 10
+"""With so many repetitions to spare over what is asked, nobody does the load asked: an own one is taken."""
 _EFFORT_SAID: Final = 0.6
 _STYLES: Final = (
     "{name} {load} {reps}{effort}",
@@ -41,8 +43,11 @@ def train(who: Invented, exercise: str, steps: tuple[TargetSet, ...], weeks_ago:
     strength = who.strength[exercise] * (1 - who.gain_per_week * weeks_ago) * chance.gauss(1, 0.015)
     done = []
     for number, step in enumerate(steps):
+        by_count = EXERCISES[exercise].load_kind == "body"
         load = step.load if step.load is not None and step.load.kg is not None else _start(exercise, strength)
-        most = _most(load, strength, by_count=EXERCISES[exercise].load_kind == "body")
+        if not by_count and _most(load, strength, by_count=False) > step.reps[1] + (step.rir or 0) + _FAR_TOO_LIGHT:
+            load = _start(exercise, strength)
+        most = _most(load, strength, by_count=by_count)
         able = int(most * (1 - _FATIGUE * number) + chance.gauss(0, _SPREAD_REPS))
         count = max(1, min(step.reps[1], able - int(step.rir or 0)))
         done.append(Done(load, count, max(0, able - count)))
