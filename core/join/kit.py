@@ -59,7 +59,7 @@ _FULL: Final = frozenset({
 })  # fmt: skip
 _GYM: Final = re.compile(
     r"(?:i (?:train|go|lift|work out) )?(?:at |in |to )?(?:a |the |my |your |normal |regular |usual |commercial |local |big |"
-    r"proper |decent |standard |well equipped |well-equipped |public |university |office |crossfit )*gym"
+    r"proper |decent |standard |well equipped |well-equipped |public |university |office )*gym"
     r"(?:[ ,]*(?:with |so |has |it has )?(?:everything|all of it|all the usual|the usual|full))?|"
     r"(?:pretty much |almost |basically )?(?:everything|all)(?: you need| i need)?"
 )

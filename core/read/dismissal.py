@@ -70,7 +70,7 @@ def _figure(s: Stream, told: Told, sign: Sign, last: int, near: range) -> bool:
         return s.all[s.skip(a + 2, "FILLER")].has("WORD", "KNOWN", "DAY", "WEEKDAY") if a + 2 < last else False
     if a and (s.all[a - 1].has("URINE") or s.all[a - 1].is_word("water", "toilet water")):
         return True
-    return any(s.all[i].is_word("bed", "couch", "sofa", "netflix") for i in near)
+    return any(s.all[i].is_word("bed", "couch", "sofa") for i in near)
 
 
 _WORKED: Final = frozenset(

@@ -15,7 +15,7 @@ _THEMSELVES: Final = (
     "finished, first, from, funny, give me, goal, going to, gonna, got, gotta, haha, half, half a, have to, heavier, "
     "her, his, hope, hopefully, hurt, hurting, hurts, i, i need, i put, i said, i wrote, if, ill, im, in, inside, "
     "instead, it is, it was, its, jelly, joint, just finished, l, lad, left, leg, leg day, legs, lighter, load, lol, "
-    "lower, lungs, m, mate, me, might, min, mine, minute, muscle, my, nearly, need, netflix, never, never hurts, "
+    "lower, lungs, m, mate, me, might, min, mine, minute, muscle, my, nearly, need, never, never hurts, "
     "next, next time, next week, no, nope, normal, not, nothing, now, off, one, one more, ones, our, pause, paused, "
     "pauses, planned, plus, pulled, pump, pumped, quarter, r, remove it, reps, rest, resting, right, rolled, round, "
     "scratch that, set, sets, should, since, sofa, something else, soon, squeeze, squeezed, squeezing, suggest, "

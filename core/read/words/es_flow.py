@@ -170,7 +170,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("video", "vídeo"),
     ("i read that", "leí que, he leído que, dicen que, leí"),
     ("film", "película"),
-    ("series on", "serie de netflix"),
+    ("series on", "viendo la serie"),
     ("a bit", "un poco, un poquito, algo de, un pelín, ligeramente"),
     ("almost", "casi"),
     ("still", "todavía, aún, sigue, sigo"),
