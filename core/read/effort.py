@@ -109,16 +109,23 @@ def tank(s: Stream, i: int) -> Found:
     if spread is None or spread[0] > MOST_RESERVE:
         return None
     j = s.skip(spread[1] + 1, "ABOUT", "MORE", "OF", "FILLER", "REPS")
-    if not s.is_(j, "TANK") or (s.is_(j, "LEFT") and _sided(s, j, spread[0])):
+    counted = s.is_(first - 1, "COMMA") and s.is_(first - 2, "NUM", "REPN")
+    if not s.is_(j, "TANK") or (s.is_(j, "LEFT") and _sided(s, j, spread[0], counted)):
         return None
     while s.is_(first - 1, "WITH", "ABOUT", "ARTICLE", "COULDHAVE"):
         first -= 1
     return Remark("rir", spread[0], first, j)
 
 
-def _sided(s: Stream, i: int, value: float) -> bool:
-    """Whether 'left' at ``i`` is the side and not what is left."""
-    if value > 5:
+MOST_ALONE: Final = 5
+"""More than so many 'left' without a count before them are repetitions of a side (common practice, no source)."""
+MOST_BEHIND_A_COUNT: Final = 8
+"""The same behind a count (12, 12, 6 left): more than this is hardly told as what is left."""
+
+
+def _sided(s: Stream, i: int, value: float, counted: bool) -> bool:
+    """Whether 'left' at ``i`` is the side and not what is left. ``counted``: a count stands right before the number."""
+    if value > (MOST_BEHIND_A_COUNT if counted else MOST_ALONE):
         return True
     return any(("RIGHT" in lexeme.k and not lexeme.is_word("right")) or lexeme.is_word("right") for lexeme in s.all[i:])
 
