@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from core.notation.clauses import Trouble
-from core.notation.words import NUMBER_WORDS
+from core.notation.words import LENGTHS, NUMBER_WORDS
 
 MAX_SETS: Final = 10
 MAX_REPS: Final = 30
@@ -36,7 +36,7 @@ _TIMES: Final = r"(?:x|×|\*|by)"
 _SETS: Final = r"(?:sets?|rounds?|working\s+sets?)"
 _FORMS: Final = (
     re.compile(
-        rf"(?<![\w.,/-])(?:sets?\s*:?\s*)?(?P<s>{_N})\s*(?:{_TIMES}|{_SETS}\s*(?:of|{_TIMES}|,|:|-|–|@)?)\s*(?:reps?\s*:?\s*)?{_REPS}",
+        rf"(?<![\w.,/-])(?:sets?\s*:?\s*)?(?P<s>{_N})\s*(?:{_TIMES}|{_SETS}\s*(?:of|with|at|{_TIMES}|,|:|-|–|@)?)\s*(?:reps?\s*:?\s*)?{_REPS}",
         re.IGNORECASE,
     ),
     re.compile(
@@ -56,14 +56,19 @@ _SET_SPREAD: Final = re.compile(
 _CHANGING: Final = re.compile(rf"\s*(?:[-/,]\s*{_N}(?![\d:.]))+\s*(?=$|[;(]|,\s*[A-Za-z]|reps?\b)", re.IGNORECASE)
 _PLUS: Final = re.compile(r"\s*\+(?=\s*(?:$|[,;(]))")
 _WORDS: Final = re.compile(
-    rf"\b({'|'.join(sorted(NUMBER_WORDS, key=len, reverse=True))})\b(?=\s*(?:{_SETS}|reps?|x|by|to|left|in)\b)"
+    rf"\b({'|'.join(sorted(NUMBER_WORDS, key=len, reverse=True))})\b(?=\s*(?:{_SETS}|reps?|repetitions?|x|by|to|left|in)\b)"  # noqa: E501
     rf"|(?<=\bof\s)({'|'.join(NUMBER_WORDS)})\b|(?<=\bby\s)({'|'.join(NUMBER_WORDS)})\b|(?<=\bto\s)({'|'.join(NUMBER_WORDS)})\b",
     re.IGNORECASE,
 )
 
 
+_LENGTHS: Final = tuple((re.compile(spoken, re.IGNORECASE), figures) for spoken, figures in LENGTHS)
+
+
 def in_figures(text: str) -> str:
     """Counts written out ("three sets of eight") as figures; other words stay ("one arm row")."""
+    for spoken, figures in _LENGTHS:
+        text = spoken.sub(figures, text)
     once = _WORDS.sub(lambda found: NUMBER_WORDS[found.group().lower()], text)
     return _WORDS.sub(lambda found: NUMBER_WORDS[found.group().lower()], once)
 

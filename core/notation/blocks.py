@@ -22,8 +22,8 @@ _FORMS: Final = (
 )  # fmt: skip
 _ORDINAL: Final = re.compile(rf"\b(?:{'|'.join(ORDINALS)})\b(?=\s+weeks?\b)", re.IGNORECASE)
 _WEEKS: Final = re.compile(
-    r"(?:weeks?\s*(?P<from>\d{1,2})\s*(?:-|–|to)\s*\d{1,2}|block\s*(?P<block>\d{1,2}|[A-Da-d])(?:\s*\(?\s*\d{1,2}\s*weeks?\s*\)?)?"
-    r"|(?:for\s+)?\d{1,2}\s*weeks?|week\s*(?P<week>\d{1,2}))\s*[:.]?$",
+    r"(?:[^\d]{2,40}?[-–—:,]\s*|\d{1,2}\s*weeks?\b[^\d]{0,40}?[-–—:,]\s*)?(?:(?:block|phase|cycle)\s*[A-D\d]\s*[,:–—-]\s*)?(?:(?:w(?:ee)?ks?)\s*(?P<from>\d{1,2})\s*(?:-|–|to)\s*\d{1,2}|(?:block|phase|cycle)\s*(?P<block>\d{1,2}|[A-Da-d])(?:\s*\(?\s*\d{1,2}\s*weeks?\s*\)?)?"
+    r"|(?:for\s+)?\d{1,2}\s*weeks?|w(?:ee)?k\s*(?P<week>\d{1,2}))\s*[:.]?$",
     re.IGNORECASE,
 )
 _FROM: Final = re.compile(
@@ -50,6 +50,13 @@ def easier_every(line: str) -> int | Trouble | None:
     return None
 
 
+def weeks_and_easier(line: str) -> tuple[str, int | Trouble | None]:
+    """A heading for weeks without what it says in brackets of the easier one: "Weeks 1-4 (week 4 light)"."""
+    head, mark, inner = line.strip().partition("(")
+    easier = easier_every(inner.rstrip(" ):")) if mark else None
+    return (head, easier) if easier is not None and is_weeks(head) is not None else (line, None)
+
+
 def is_weeks(line: str) -> bool | None:
     """A heading for weeks: True for the first block, False for a later one, None for no such heading."""
     found = _WEEKS.match(line.strip(" *_#"))
@@ -72,6 +79,21 @@ def starts(line: str, today: date | None) -> date | Trouble | None:
     if day is None:
         return Trouble("which_date", name=when) if re.search(r"\d|\bweek\b", when) else None
     return day
+
+
+_WITHIN: Final = re.compile(
+    r"\b(?:from|start(?:s|ing)?|begin(?:s|ning)?)\s+(?:on\s+)?(?P<when>[^.,;:]+?)(?:\s+on(?:wards?)?)?\s*[.:]?$",
+    re.IGNORECASE,
+)
+
+
+def starts_within(line: str, today: date | None) -> date | None:
+    """The day with which a sentence ends ("here is your plan from 9 March on"); None where it is no such sentence."""
+    found = _WITHIN.search(line)
+    try:
+        return _date(found.group("when").strip(), today) if found else None
+    except ValueError:
+        return None
 
 
 def _date(when: str, today: date | None) -> date | None:

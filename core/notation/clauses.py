@@ -10,6 +10,7 @@ from typing import Final
 
 from core.model.quantities import Tempo, Way
 from core.model.target import Aim
+from core.notation.lengths import LENGTH, span
 from core.notation.words import ASKED_WORDS, PHASES, WAY_FILLERS, WAYS
 
 
@@ -67,8 +68,8 @@ Fill = Callable[[Said, "re.Match[str]"], "Said | Trouble"]
 
 MAX_TEMPO_S: Final = 10.0
 """A phase longer than this is a slip of the pen (limits.md: a repetition stays under 10 s)."""
-_SECONDS_FROM: Final = 11
-"""A bare rest of so much or more is seconds, below it minutes: nobody rests 10 s or 11 minutes between sets."""
+_A_REST_FROM: Final = 30
+"""A pair of dumbbells from here on may as well be seconds of a rest."""
 _LEAST_LOAD: Final = 11
 """A bare number after "at" from here on can be no effort."""
 
@@ -108,11 +109,19 @@ _REST_WORD: Final = r"(?:rests?|breaks?|ri|r(?=\s*[:=]?\s*(?:\d{2,}|\d+\s*(?:s|m
 """A rest by its first letter needs a unit or two figures: "r2" may as well be a reserve."""
 
 _LEAD: Final = re.compile(
-    r"^(?:[\s,;.|:&+/–—-]|(?:with|w/|and|using|then|slow(?:ly)?|controlled|an?)(?=\s*[\d(]|\s+(?:rest|tempo|lower|pause))(?!\s+\d{2,3}(?![\d:.,]*\s*(?:s|m|'|\"))))+",
+    r"^(?:[\s,;.|:&+/–—-]|(?!(?:with|w/|using)\s*(?:the\s+)?\d{1,3}(?:[.,]\d)?s\b(?!\s*(?:of\s+)?[a-z]))(?:with|w/|and|using|then|slow(?:ly)?|controlled|an?)(?=\s*[\d(]|\s+an?\s+\d|\s+(?:rest|tempo|lower|pause))(?!\s+\d{2,3}(?![\d:.,]*\s*(?:s|m|'|\"))))+",
     re.IGNORECASE,
 )
 _SEGMENT: Final = re.compile(r"[^,;|(\"\n]*?(?=\s*(?:[,;|(\"\n]|\.\s|\.$|\s[-–—]\s|$))")
 _QUOTED: Final = re.compile(r"\"([^\"]*)\"|\(([^()]*)\)|(?:->|→|//|\*\*?)\s*(.+)$", re.IGNORECASE)
+
+
+ORDERED: Final = re.compile(
+    r"\b(?:(?:no|never|not?)\s+(?:more|any)\s+(?:load|weight)|(?:load|weight|tempo|reps?|range)\s+(?:first|last|before|only)"
+    r"|(?:no|never|nothing)\s+heavier)\b",
+    re.IGNORECASE,
+)
+"""Words that order the ways; no note may hide them."""
 
 
 def _leftover(rest: str, said: Said, *, explicit_note: bool) -> tuple[Said | Trouble, str]:
@@ -126,6 +135,8 @@ def _leftover(rest: str, said: Said, *, explicit_note: bool) -> tuple[Said | Tro
         return said, left
     if odd := asked_about(words):
         return odd, left
+    if not explicit_note and ORDERED.search(words):
+        return Trouble("words_left", name=words), left
     if not explicit_note and re.search(r"\d", words):
         return Trouble("words_left", name=words), left
     return _noted(said, words), left
@@ -149,40 +160,6 @@ NO_WORDS: Final = Said()
 
 def _noted(said: Said, words: str) -> Said:
     return replace(said, notes=(*said.notes, words.strip(" .-–")))
-
-
-# Lengths of time
-
-
-_UNIT_S: Final = r"s|secs?|seconds?|''|\"|”|″"
-_UNIT_M: Final = r"m|mins?|minutes?|'|’|′"
-ONE_LENGTH: Final = (
-    rf"(?:\d{{1,2}}:[0-5]\d|\d{{1,2}}\s*(?:{_UNIT_M})\s*[0-5]?\d\s*(?:{_UNIT_S})?(?![\d:])"
-    rf"|\d{{1,3}}(?:[.,]\d{{1,2}})?\s*-?(?:{_UNIT_S}|{_UNIT_M})(?![A-Za-z'])|\d{{1,3}}(?:[.,]\d)?(?![\d.,:]*\d))"
-)
-LENGTH: Final = rf"(?P<a>{ONE_LENGTH})(?:\s*(?:-|–|to)\s*(?P<b>{ONE_LENGTH}))?"
-
-
-def seconds(text: str, like: str = "") -> float:
-    """A length as written, in seconds. ``like`` lends its unit where the text has none."""
-    text = text.strip().lower()
-    if ":" in text:
-        minutes, _, rest = text.partition(":")
-        return int(minutes) * 60 + int(rest)
-    figures = re.findall(r"\d+(?:[.,]\d+)?", text)
-    value = float(figures[0].replace(",", "."))
-    if len(figures) > 1:
-        return value * 60 + float(figures[1])
-    unit = re.sub(r"[\d.,\s-]", "", text) or re.sub(r"[\d.,:\s-]", "", like.strip().lower())
-    if unit:
-        return value * 60 if re.fullmatch(_UNIT_M, unit) else value
-    return value if value >= _SECONDS_FROM else value * 60
-
-
-def span(part: "re.Match[str]") -> tuple[float, float]:
-    """Both ends of a matched LENGTH, in seconds."""
-    a, b = part.group("a"), part.group("b")
-    return (seconds(a, b or ""), seconds(b, a)) if b else (seconds(a), seconds(a))
 
 
 def _number(text: str) -> float:
@@ -226,6 +203,10 @@ def _as_note(said: Said, part: "re.Match[str]") -> Said:
 def _rest(said: Said, part: "re.Match[str]") -> Said:
     said, rest_s = _middle(said, part.group(), *span(part))
     return replace(said, rest_s=rest_s)
+
+
+def _rest_free(said: Said, _part: "re.Match[str]") -> Said:
+    return replace(said, rest_s=None)
 
 
 def _tempo(said: Said, part: "re.Match[str]") -> Said | Trouble:
@@ -288,6 +269,15 @@ def _bare_load(said: Said, part: "re.Match[str]") -> Said | Trouble:
     return _load(said, part)
 
 
+def _pair_load(said: Said, part: "re.Match[str]") -> Said | Trouble:
+    """ "With 10s" is a pair of them; "with 60s" may as well be a rest."""
+    return _load(said, part) if _number(part.group("n")) < _A_REST_FROM else Trouble("words_left", name=part.group())
+
+
+def _when_done(said: Said, part: "re.Match[str]") -> Said:
+    return _noted(replace(said, ways=said.ways or ("reps", "load")), part.group())
+
+
 _SPREAD: Final = r"(?P<a>\d{1,2}(?:[.,]\d)?)(?:\s*(?:-|–|to)\s*(?P<b>\d{1,2}(?:[.,]\d)?))?"
 _EFFORT: Final = (
     r"(?P<a>(?:10|[4-9])(?:[.,]\d)?)(?:\s*(?:-|–|to)\s*(?P<b>(?:10|[4-9])(?:[.,]\d)?))?(?![\d.,]*\d)(?!\s*(?:kg|lb|%))"
@@ -298,27 +288,28 @@ _FILLER: Final = "|".join(sorted((re.escape(word) for word in WAY_FILLERS), key=
 _PHASE: Final = "|".join(sorted(PHASES, key=len, reverse=True))
 _STOP: Final = r"(?=\s*(?:[,;.()|]|$))"
 _SIDE: Final = r"(?:side|leg|arm|hand|limb|way)s?"
-_BETWEEN: Final = (
-    r"(?:\s*(?:between|btw|in\s+between|after)(?:\s+(?:each|all|the|every))?(?:\s+(?:sets?|exercises?|rounds?))?)?"
-)
+_BETWEEN: Final = r"(?:\s*(?:between|btw|in\s+between|after)(?:\s+(?:each|all|the|every))?(?:\s+(?:sets?|exercises?|rounds?|[A-H]\d|\d[a-d]))?)?"  # noqa: E501
 _MASS: Final = r"\d{1,3}(?:[.,]\d{1,2})?\s*(?:kgs?|kilos?|lbs?|pounds?)\b(?:\s*(?:each|a\s+side|per\s+(?:hand|side)|dumbbells?|dbs?|kettlebells?|kbs?|bar|plates?))*"  # noqa: E501
 
 _ROWS: Final[tuple[tuple[str, Fill], ...]] = (
     (rf"(?:leave\s+)?{_SPREAD}\s*(?:reps?\s+)?(?:left(?:\s+in\s+the\s+tank)?|in\s+(?:reserve|the\s+tank)|r\.?i\.?r\.?|shy(?:\s+of\s+failure)?|short\s+of\s+failure|from\s+failure)(?![A-Za-z])", _reserve),  # noqa: E501
-    (rf"(?:@\s*)?(?:rir|reserve|leave|leaving|keep)\s*[:=]?\s*{_SPREAD}(?:\s*reps?)?(?:\s*(?:left|in\s+(?:reserve|the\s+tank)))?(?![\d])", _reserve),  # noqa: E501
+    (rf"(?:@\s*)?(?:rir|reserve|leave|leaving|keep(?:ing)?)\s*[:=]?\s*{_SPREAD}(?:\s*reps?)?(?:\s*(?:left|in\s+(?:reserve|the\s+tank)))?(?![\d])", _reserve),  # noqa: E501
     (rf"(?:@\s*)?rpe\s*[:=@]?\s*{_EFFORT}", _rpe),
     (rf"@\s*{_EFFORT}(?:\s*rpe\b)?", _rpe),
     (rf"{_EFFORT}\s*rpe\b", _rpe),
     (r"(?:not|never|stop(?:ping)?\s+(?:short\s+of|before)|no)\s+(?:quite\s+)?(?:to\s+)?failure\b", _as_note),
     (r"(?:to\s+)?failure" + _STOP, _failure),
     (rf"{_REST_WORD}\s*[:=]?\s*(?:about|around|of|~)?\s*{LENGTH}(?:\s*rest)?{_BETWEEN}(?![A-Za-z])", _rest),
-    (rf"{LENGTH}\s*(?:rests?|breaks?|(?=between|btw|in\s+between)){_BETWEEN}(?![A-Za-z])", _rest),
+    (rf"{LENGTH}\s*(?:of\s+)?(?:rests?|breaks?|off\b|(?=between|btw|in\s+between|after\s+(?:[A-H]\d|\d[a-d])\b)){_BETWEEN}(?![A-Za-z])", _rest),  # noqa: E501
+    (rf"{_REST_WORD}\s+(?:as\s+(?:long\s+as\s+)?(?:you\s+)?need(?:ed)?|as\s+you\s+like|freely)\b", _rest_free),
     (rf"@?\s*\(?(?:tempo|t)\s*[:=@]?\s*(?P<t>{_MARK}(?:\s*[-/:.]?\s*{_MARK}){{2,3}})(?![\dA-Za-z])", _tempo),
     (r"@?\s*(?P<t>\d[0-9xX][0-9xX][0-9xX]|\d(?:[.,]5)?\s*([-/:.])\s*\d\s*\2\s*[\dxX](?:[.,]5)?\s*\2\s*\d)(?:\s*tempo)?(?![\dA-Za-z])", _tempo),  # noqa: E501
-    (rf"(?P<w>{_PHASE})\s*(?:in|for|over|of|phase|at\s+the\s+bottom|at\s+the\s+top)?\s*:?\s*(?P<n>\d{{1,2}}(?:[.,]\d)?)\s*(?:s|secs?|seconds?)\b(?:\s*(?:at|in)\s+(?:the\s+)?(?:bottom|top|hole|stretch))?", _phase),  # noqa: E501
-    (rf"(?P<n>\d{{1,2}}(?:[.,]\d)?)\s*-?\s*(?:s|secs?|seconds?|count)\b\s*-?\s*(?:on\s+the\s+(?:way\s+)?)?(?P<w>{_PHASE})\b(?:\s*(?:phase|(?:at|in|on)\s+(?:the\s+)?(?:bottom|top|hole|stretch|chest)))?", _phase),  # noqa: E501
+    (rf"@?\s*(?P<t>\d\s*-\s*[0-2]\s*-\s*[\dxX])(?:\s*tempo)?{_STOP}", _tempo),
+    (rf"(?P<w>{_PHASE})\s*(?:in|for|over|of|phase|at\s+the\s+bottom|at\s+the\s+top)?\s*:?\s*(?P<n>\d{{1,2}}(?:[.,]\d)?)\s*(?:s|secs?|seconds?)\b(?:\s*(?:at|in|on)\s+(?:the\s+)?(?:bottom|top|hole|stretch|box|chest|floor|ground))?", _phase),  # noqa: E501
+    (rf"(?P<n>\d{{1,2}}(?:[.,]\d)?)\s*-?\s*(?:s|secs?|seconds?|count)\b\s*-?\s*(?:on\s+the\s+(?:way\s+)?)?(?P<w>{_PHASE})\b(?:\s*(?:phase|(?:at|in|on)\s+(?:the\s+)?(?:bottom|top|hole|stretch|chest|box|floor|ground)))?", _phase),  # noqa: E501
     (r"explosive(?:ly)?(?:\s+(?:up|lift|concentric))?\b" + _STOP, _explosive),
     (rf"{LENGTH}(?<=[^\d\s]){_STOP}", _rest),
+    (rf"(?P<a>\d{{1,2}}:[0-5]\d)(?:\s*(?:-|–|to)\s*(?P<b>\d{{1,2}}:[0-5]\d))?{_STOP}", _rest),
     (rf"(?:no|never)\s+(?:more\s+|extra\s+)?(?P<w>load|weight|heavier|tempo|slower|range|deeper)\b{_STOP}", _never),
     (rf"(?:ways?\s*[:=]?\s*|by\s+|progress\s*(?:by\s+|[:=]\s*)?|add\s+)?(?:{_WAY})\b(?:(?:\s*(?:{_FILLER}))*\s*\b(?:{_WAY})\b)*(?:\s+(?:only|first))?{_STOP}", _ways),  # noqa: E501
     (r"(?:form|technique)\s+only\b", _form_only),
@@ -328,6 +319,8 @@ _ROWS: Final[tuple[tuple[str, Fill], ...]] = (
     (r"(?:start(?:ing)?\s+)?(?:@|at|with|from)?\s*\d{2,3}(?:\s*(?:-|–|to)\s*\d{2,3})?\s*%(?:\s*(?:of\s+)?(?:1\s?rm|max|tm|training\s+max))?", _load),  # noqa: E501
     (r"(?:start(?:ing)?\s+(?:at|with|from)|@|at|x|×)\s*(?P<n>\d{1,3}(?:[.,]\d{1,2})?)(?![\d:/-])(?!\s*(?:s|m|rir|rpe|rep)\w*)", _bare_load),  # noqa: E501
     (r"(?:with\s+)?the\s+\d{1,3}(?:[.,]\d)?\s*s?\b", _load),
+    (rf"(?:with|w/|using)\s*(?P<n>\d{{1,3}}(?:[.,]\d)?)s{_STOP}", _pair_load),
+    (r"(?:add|put\s+on|more)\s+(?:weight|load)\s+(?:when|once|if|after)\b[^,;]*", _when_done),
 )  # fmt: skip
 
 CLAUSES: Final[tuple[tuple["re.Pattern[str]", Fill], ...]] = tuple(

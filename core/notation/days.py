@@ -1,7 +1,7 @@
 """Lines that open a day: which weekdays, at what time, under what title, and what else stands in the line."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import time
 from typing import Final
 
@@ -25,14 +25,16 @@ class Opened:
 
 
 _WORD: Final = re.compile(r"[A-Za-z]+")
-_MARKS: Final = " \t*_#>•-–—:"
+_MARKS: Final = " \t*_#>•-–—:=~"
 _NUMBER: Final = re.compile(r"^\d{1,2}\s*[.)]\s*")
 _SESSION: Final = re.compile(r"((?:day|session|workout|training)\s*[A-Za-z0-9]{1,2})\b\s*[:\-–—(,]*\s*", re.IGNORECASE)
 _JOINS: Final = re.compile(r"^\s*(?:,|/|\+|&|-|–|—|and\b|on\b|to\b|every\b)?\s*", re.IGNORECASE)
 _LETTERS: Final = re.compile(r"^M\s*[/,&+-]?\s*W\s*[/,&+-]?\s*F\b")
-_LEAD: Final = re.compile(r"^(?:on|every|each)\s+(?!day)", re.IGNORECASE)
+_LEAD: Final = re.compile(
+    r"^(?:(?:ok(?:ay)?|so|right|now|then|and|well|first)[\s,]+)*(?:(?:on|every|each)\s+(?!day))?", re.IGNORECASE
+)
 _TIME: Final = re.compile(
-    r"(?P<at>\bat\s+|@\s*)?\b(?P<h>[01]?\d|2[0-3])(?:(?P<sep>[:.h])(?P<m>[0-5]\d)?)?\s*(?P<half>am|pm|a\.m\.|p\.m\.)?(?=[\s,;:)–-]|$)",
+    r"(?P<at>\bat\s+|@\s*)?\b(?P<h>[01]?\d|2[0-3])(?:(?P<sep>[:.h])(?P<m>[0-5]\d)?)?\s*(?P<half>am|pm|a\.m\.|p\.m\.)?(?=[\s,;:)–-]|\.(?!\d)|$)",
     re.IGNORECASE,
 )
 _FOUR: Final = re.compile(r"\b(?P<h>[01]\d|2[0-3])(?P<m>[0-5]\d)(?:\s*h(?:rs?)?)?\b(?!\s*tempo)")
@@ -64,6 +66,8 @@ def opened(line: str) -> Opened | Trouble | None:
     rest = text[session.end() :] if session else text
     rest = _LETTERS.sub("mwf", _LEAD.sub("", rest))
     found = _weekdays(rest)
+    if found is None and (late := _titled(text)) is not None:
+        return late
     if found is None:
         return Trouble("which_weekday", name=label) if label else None
     days, ranged, rest = found
@@ -77,8 +81,29 @@ def opened(line: str) -> Opened | Trouble | None:
     at, rest, plain = _time(rest)
     if plain:
         remarks = (*remarks, Trouble("half_of_day", name=plain, choices=(f"{at:%H:%M}",)))
-    tail = re.sub(r"\(\s*\)", "", rest).strip(" ,:-–—)*_")
+    tail = _whole(re.sub(r"\(\s*\)", "", rest).strip(" ,:.-–—*_|=~"))
     return Opened(days, at, " ".join(filter(None, (label, tail))) if label else tail, remarks)
+
+
+def _whole(tail: str) -> str:
+    """Without a bracket that lacks its other half, or that holds all of it."""
+    if tail.startswith("(") and tail.endswith(")") and tail.count("(") == 1:
+        tail = tail[1:-1]
+    return tail if tail.count("(") == tail.count(")") else tail.strip("() ,:-–—")
+
+
+_LATE: Final = re.compile(
+    r"(?P<title>[A-Za-z][A-Za-z0-9 &/+’']{1,30}?)\s*(?:\(|[-–—:,|]+\s+)\s*(?P<rest>[A-Za-z]{2,}[^()]*)\)?$"
+)
+
+
+def _titled(text: str) -> Opened | None:
+    """A title with its day behind it: "Lower A (Mon 17h)". Nothing else may stand in the line."""
+    late = _LATE.match(text)
+    behind = opened(late.group("rest")) if late is not None and _weekdays(late.group("rest")) is not None else None
+    if late is None or not isinstance(behind, Opened) or behind.tail:
+        return None
+    return replace(behind, tail=late.group("title").strip())
 
 
 def is_rest_day(title: str) -> bool:
@@ -123,8 +148,27 @@ def _weekdays(text: str) -> tuple[tuple[int, ...], bool, str] | None:
     return tuple(dict.fromkeys(days)), dashed and words == 2, rest
 
 
+_HALF_PAST: Final = re.compile(
+    rf"\b(?:at\s+)?(?P<part>half|quarter)\s+(?P<side>past|to)\s+(?P<hour>\d{{1,2}}|{'|'.join(NUMBER_WORDS)})\b",
+    re.IGNORECASE,
+)
+_PARTS_MIN: Final = {("half", "past"): 30, ("quarter", "past"): 15, ("quarter", "to"): -15}
+_HALF_OF_DAY: Final = re.compile(
+    r"\b(?P<at>\d{1,2}:\d\d)\s+in\s+the\s+(?P<part>morning|afternoon|evening)\b", re.IGNORECASE
+)
+_OF_DAY: Final = {"morning": "am", "afternoon": "pm", "evening": "pm"}
+
+
+def _clock(found: "re.Match[str]") -> str:
+    """ "Half past six" in figures."""
+    hour = int(NUMBER_WORDS.get(found["hour"].lower(), found["hour"]))
+    minutes = _PARTS_MIN.get((found["part"].lower(), found["side"].lower()))
+    at = divmod(hour * 60 + minutes, 60) if minutes is not None else None
+    return f"at {at[0]}:{at[1]:02d}" if at is not None else found.group()
+
+
 def _in_figures(found: "re.Match[str]") -> str:
-    half = {"morning": "am", "afternoon": "pm", "evening": "pm"}.get((found["part"] or "").lower(), "")
+    half = _OF_DAY.get((found["part"] or "").lower(), "")
     return f"at {NUMBER_WORDS.get(found['hour'].lower(), found['hour'])}{half}"
 
 
@@ -142,6 +186,8 @@ def _short_fits(after: str, words: int) -> bool:
 
 def _time(rest: str) -> tuple[time | None, str, str]:
     """A time of day near the start, the rest, and the words of one that may be morning or evening."""
+    rest = _HALF_PAST.sub(_clock, rest)
+    rest = _HALF_OF_DAY.sub(lambda found: f"{found['at']} {_OF_DAY[found['part'].lower()]}", rest)
     rest = _SPOKEN.sub(_in_figures, rest)
     for found in (*_TIME.finditer(rest), *_FOUR.finditer(rest)):
         groups = found.groupdict()

@@ -9,6 +9,7 @@ from typing import Final
 from core.evidence.exercises import EXERCISES
 from core.notation.amounts import MAX_REPS, Amount, amounts, in_figures
 from core.notation.clauses import Said, Trouble, asked_about, scan
+from core.notation.words import MANNERS, SECTIONS
 
 FindExercise = Callable[[str], tuple[str, ...]]
 """A name as written -> the ids it may mean: one when it is clear, several when it is not, none when unknown."""
@@ -19,11 +20,15 @@ _HELD: Final = frozenset({"hold", "carry"})
 
 @dataclass(frozen=True, slots=True)
 class Lift:
-    """One exercise as its line says it; ``label`` is the letter of a superset it was marked with ("A" of A1)."""
+    """One exercise as its line says it; ``label`` is the letter of a superset it was marked with ("A" of A1).
+
+    ``row`` is the number of its line.
+    """
 
     exercise: str
     said: Said
     label: str = ""
+    row: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +41,7 @@ class Piece:
 
 _LABEL: Final = re.compile(
     r"\s*(?:[-–—*•·▪◦‣>]\s*|\[[ x]?\]\s*|\d{1,2}\s*[.)]\s+|\d{1,2}\s+-\s+|(?P<letter>[A-Ha-h])(?P<n>\d)\s*[.):\-–]?\s+"
+    r"|(?P<pair>\d)(?P<of>[a-d])\s*[.):\-–]?\s+"
     r"|[A-Ha-h]\s*[.)]\s+|(?-i:[A-H])\s+(?=[A-Za-z]{2}))*"
 )
 _JOIN: Final = re.compile(
@@ -44,10 +50,11 @@ _JOIN: Final = re.compile(
 )
 _PAIRED: Final = re.compile(r"\bss\b|\bsuper\s?set(?:s|ted)?(?:\s+with)?\b:?|\bpaired\s+with\b", re.IGNORECASE)
 _NOTE: Final = re.compile(r"\b(note|cue|nb)\s*:\s", re.IGNORECASE)
-_LOOSE_END: Final = re.compile(r"[\s,;+&/|]*\b(?:then|and|into)?\s*[,;+&/|]*\s*$", re.IGNORECASE)
+_LOOSE_END: Final = re.compile(r"[\s,;+&/|]*(?:\b(?:then|and|into)\b[\s,;+&/|]*)*$", re.IGNORECASE)
 _FILLER: Final = re.compile(
-    r"^\s*(?:(?:and|then|plus|also|finally|next|followed\s+by|finish(?:ing)?\s+(?:off\s+)?with|she|he|they|you|do|does)\s+)+"
-    r"(?=[A-Za-z]{2})",
+    r"^[\s,]*(?:(?:and|then|plus|also|finally|next|first|now|followed\s+by|(?:finish|start|begin|end)(?:ing|e?s)?\s+(?:off\s+)?with"
+    r"|she|he|they|you|we|i|i'?d|i'?ll|we'?ll|you'?ll|will|should|would|like|want|to|her|him|them|please|let'?s|have|do|does|make|perform"
+    r"|after\s+(?:that|this|those|which))[\s,]+)+(?=[A-Za-z]{2})",
     re.IGNORECASE,
 )
 """Words before a name in a plan that was spoken."""
@@ -59,7 +66,7 @@ def unlabelled(line: str) -> tuple[str, str]:
     marked = _LABEL.match(line)
     if marked is None:
         return line, ""
-    return line[marked.end() :], (marked.group("letter") or "").upper()
+    return line[marked.end() :], (marked.group("letter") or marked.group("pair") or "").upper()
 
 
 def looks_prescribed(line: str) -> bool:
@@ -82,19 +89,35 @@ def opens_with_amount(line: str) -> bool:
 def lifts(line: str, find: FindExercise) -> tuple[Piece, ...]:
     """Every exercise of a line. A line that is half understood comes back as a trouble, whole."""
     line, note = without_note(line)
-    body, label = unlabelled(in_figures(line))
-    body = _FILLER.sub("", body)
+    parts = _MARKED.split(in_figures(line))
+    done = [piece for part in parts for piece in _of_part(part, note if part is parts[-1] else "", find)]
+    return tuple(done)
+
+
+_MARKED: Final = re.compile(r"\s*[+/,;&|]\s*(?=(?-i:[A-H])\d\s*[.):\-–]?\s+[A-Za-z])")
+"""Between two exercises of a superset in one line, the second with its own mark: "A1 bench 3x8 + A2 row 3x8"."""
+
+
+def _of_part(part: str, note: str, find: FindExercise) -> list[Piece]:
+    body, label = unlabelled(part)
+    body = _FILLER.sub("", without_section(body))
     pieces = _cut(body, find)
     paired = "superset" if len(pieces) > 1 and _PAIRED.search(body) else ""
     done = []
     for piece in pieces:
-        found = _lift(_PAIRED.sub(" ", piece) if paired else piece, find)
+        found = _lift(_FILLER.sub("", _PAIRED.sub(" ", piece) if paired else piece), find)
         if isinstance(found, Lift):
             said = replace(found.said, notes=(*found.said.notes, paired)) if paired else found.said
             said = replace(said, notes=(*said.notes, note)) if note and piece is pieces[-1] else said
             found = replace(found, said=said, label=label)
         done.append(Piece(piece.strip(_EDGES), found))
-    return tuple(done)
+    return done
+
+
+def without_section(body: str) -> str:
+    """The line without the heading it opens with ("Finisher: burpees 1x20")."""
+    head, mark, rest = body.partition(":")
+    return rest.strip() if mark and rest.strip() and head.strip(" *_").lower() in SECTIONS else body
 
 
 def _cut(body: str, find: FindExercise) -> list[str]:
@@ -113,8 +136,14 @@ def _name_start(body: str, after: int, before: int, find: FindExercise) -> int |
     """Where the name in front of an amount starts: behind the first join from which on it is a known name."""
     joins = list(_JOIN.finditer(body, after, before))
     for join in joins:
-        if _ids(body[join.end() : before], find):
+        if _ids(_FILLER.sub("", body[join.end() : before]), find):
             return join.start() if _PAIRED.fullmatch(join.group()) else join.end()
+    if (
+        joins
+        and not body[joins[-1].end() : before].strip()
+        and not isinstance(_named_after(body[after:], find), Trouble)
+    ):
+        return joins[-1].end()
     if joins and re.fullmatch(r"[\sA-Za-z'’-]*[A-Za-z]{3}[\sA-Za-z'’-]*", body[joins[-1].end() : before]):
         return joins[-1].end()
     return None
@@ -167,6 +196,9 @@ def _named(before: str, find: FindExercise) -> tuple[str, str, str | None] | Tro
                 ids, rest = _ids(cut.group(1), find), before[cut.end(1) :]
             if ids:
                 break
+    manner, _, name = before.strip(_EDGES).partition(" ")
+    if not ids and manner.lower() in MANNERS and (ids := _ids(name, find)):
+        rest = manner.lower()
     return _one(ids, before) or (ids[0], rest, None)
 
 
@@ -190,7 +222,7 @@ _SIDED: Final = re.compile(r"(.*?)\s*(?:/\s*(?:side|leg|arm)|\b(?:each|per)\b.*)
 _MASS: Final = re.compile(
     r"(.*?)\s*(?:@|\bat\b)?\s*\d{1,3}(?:[.,]\d+)?\s*(?:kgs?|kilos?|lbs?|%)?\s*(?:for|x|:|-)?\s*$", re.IGNORECASE
 )
-_SMALL: Final = re.compile(r"\b(?:with|using|on|the|an?|of)\b", re.IGNORECASE)
+_SMALL: Final = re.compile(r"\b(?:with|using|on|the|an?|of|for|your)\b", re.IGNORECASE)
 _NAME_AFTER: Final = re.compile(r"\s*(?:of\s+|x\s+)?([A-Za-z][A-Za-z'’ -]*)")
 
 

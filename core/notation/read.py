@@ -5,14 +5,16 @@ a way that its writer may not have meant comes back as a remark.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
 from typing import Final
+from unicodedata import category
 
 from core.model.plan import Plan, Planned, TrainingDay
 from core.notation import blocks, days
-from core.notation.clauses import Said, Trouble, asked_about, is_clauses_only
+from core.notation.amounts import in_figures
+from core.notation.clauses import NO_WORDS, ORDERED, Said, Trouble, asked_about, is_clauses_only
 from core.notation.lifts import (
     FindExercise,
     Lift,
@@ -24,7 +26,9 @@ from core.notation.lifts import (
 )
 from core.notation.page import Draft, Page, PlanReading, Remark, Unread
 from core.notation.spelling import mended
-from core.notation.words import EVERYWHERE, SECTIONS
+from core.notation.tables import unrolled
+from core.notation.wide import whole_plan
+from core.notation.words import CHATTER, EVERYWHERE, SECTIONS
 
 __all__ = ["FindExercise", "PlanReading", "Remark", "Unread", "read_plan"]
 
@@ -35,30 +39,27 @@ def read_plan(text: str, find: FindExercise, today: date | None = None) -> PlanR
     ``today`` gives a start without a year its year; without it such a start is asked about.
     """
     page, find = Page(today), mended(find)
-    for number, line in _lines(text):
+    for number, line in unrolled(list(_lines(text))):
         page = _line(page, number, line, find)
     return _finished(page)
 
 
+_SIGNS: Final = frozenset({"So", "Mn", "Cf"})
+"""Kinds of characters that are pictures or invisible: they open lines and mean nothing."""
+
+
 def _lines(text: str) -> Iterator[tuple[int, str]]:
     for number, raw in enumerate(re.split(r"\r\n|\r|\n", text), 1):
-        line = raw.strip().strip("*_").replace("**", "").strip().rstrip(";").strip()
-        for part in _sentences(line):
-            if part.strip("-=_*–—•# "):
-                yield number, part
-
-
-def _sentences(line: str) -> list[str]:
-    """The line, or its sentences where each is about the whole plan: "From 2 March. Every third week easier." """
-    parts = [part.strip() for part in re.split(r"(?<=[A-Za-z0-9])\.\s+(?=[A-Z])", line)]
-    whole = [blocks.easier_every(part) is not None or blocks.starts(part, None) is not None for part in parts]
-    return parts if len(parts) > 1 and all(whole) else [line]
+        line = "".join(" " if category(char) in _SIGNS else char for char in raw)
+        line = line.strip().strip("*_").replace("**", "").strip().rstrip(";").strip()
+        if line.strip("-=_*–—•# "):
+            yield number, line
 
 
 def _line(page: Page, number: int, line: str, find: FindExercise) -> Page:
     if page.closed:
         return _below(page)
-    for reader in (_whole_plan, _day_line, _copied, _commons):
+    for reader in (whole_plan, _day_line, _copied, _commons):
         done = reader(page, number, line, find)
         if done is not None:
             return done
@@ -75,22 +76,6 @@ def _below(page: Page) -> Page:
     return replace(page, unread=(*page.unread[:-1], replace(last, below=last.below + 1)))
 
 
-def _whole_plan(page: Page, number: int, line: str, _find: FindExercise) -> Page | None:
-    bare = line.strip("#* ")
-    easier = blocks.easier_every(bare)
-    if easier is not None:
-        return page.asks(number, line, easier) if isinstance(easier, Trouble) else replace(page, easier=easier)
-    start = blocks.starts(bare, page.today)
-    if start is not None:
-        return page.asks(number, line, start) if isinstance(start, Trouble) else replace(page, starts=start)
-    first = blocks.is_weeks(bare)
-    if first is None:
-        return None
-    if first and not page.drafts:
-        return page.tells(number, line, Trouble("no_end", name=bare))
-    return replace(page.asks(number, line, Trouble("one_block", name=bare)), open_=None, closed=True)
-
-
 def _day_line(page: Page, number: int, line: str, find: FindExercise) -> Page | None:
     opened = days.opened(line)
     if opened is None:
@@ -98,7 +83,9 @@ def _day_line(page: Page, number: int, line: str, find: FindExercise) -> Page | 
     if isinstance(opened, Trouble):
         return replace(page.asks(number, line, opened), open_=None, lost=True)
     title, inline = _title(opened.tail, find)
-    fresh = tuple(Draft(day, replace(opened, tail=title), number) for day in opened.weekdays)
+    common = is_clauses_only(_FOR_ALL.sub(", ", in_figures(title))) if re.search(r"\d", in_figures(title)) else None
+    title = "" if common is not None else title
+    fresh = tuple(Draft(day, replace(opened, tail=title), number, common=common or NO_WORDS) for day in opened.weekdays)
     places = tuple(range(len(page.drafts), len(page.drafts) + len(fresh)))
     page = replace(page, drafts=(*page.drafts, *fresh), open_=places, lost=False)
     page = page.tells(number, line, *opened.remarks)
@@ -155,25 +142,47 @@ def _copied(page: Page, number: int, line: str, _find: FindExercise) -> Page | N
     )
 
 
-_FOR_ALL: Final = re.compile(rf"^\s*{EVERYWHERE}\b\s*[:,-]?\s*|\s*[,(]?\s*\b{EVERYWHERE}\)?\s*\.?\s*$", re.IGNORECASE)
+_FOR_ALL: Final = re.compile(
+    rf"^\s*(?:in\s+between\s+sets\b|progress(?:ion)?(?:\s*:|\b(?=\s+by)))\s*[:,-]?\s*|[,(]?\s*\b{EVERYWHERE}\b\)?\s*[:,-]?\s*"
+    r"|[,(]?\s*\b(?:unless|if\s+not)\s+(?:noted|said|written|stated)(?:\s+otherwise)?\)?|[,(]?\s*\bunless\s+otherwise\s+\w+\)?",
+    re.IGNORECASE,
+)
+_WHO: Final = re.compile(r"^\s*(?:she|he|they|you|please)\s+(?=rests?\b|leaves?\b|keeps?\b)", re.IGNORECASE)
+
+
+_LETTER: Final = re.compile(
+    r"\s*(?:-\s*)?(?:superset\s+|pair\s+)?(?P<letter>[A-H])(?:s|\s+pairs?|\s+block)?\s*[:.)\-–]\s*", re.IGNORECASE
+)
+"""The letter of a superset before what holds for all of it: "C: rest 45 s"."""
 
 
 def _commons(page: Page, number: int, line: str, _find: FindExercise) -> Page | None:
     """A line of clauses alone: for the exercise above it, or for the day or the plan."""
     if page.lost:
         return None
-    body, _ = unlabelled(line)
-    bare = _FOR_ALL.sub("", body)
+    day = page.day()
+    letter = _LETTER.match(line)
+    pair = letter.group("letter").upper() if letter else ""
+    of_pair = bool(pair) and day is not None and any(one.label == pair for one in day.lifts)
+    body = line[letter.end() :] if letter and of_pair else unlabelled(line)[0]
+    bare = _FOR_ALL.sub(", ", _WHO.sub("", in_figures(body)))
     said = is_clauses_only(bare)
     if said is None or any(one.kind == "load_written" for one in said.remarks):
         return None
     page = page.tells(number, line, *said.remarks)
-    day = page.day()
+    if of_pair:
+        return page.onto(lambda draft: _onto(draft, said, lambda one: one.label == pair))
     if day is None:
         return replace(page, common=said.filled(page.common))
-    if bare != body or not day.lifts:
+    if _FOR_ALL.search(in_figures(body)) or not day.lifts:
         return page.onto(lambda draft: replace(draft, common=said.filled(draft.common)))
-    return page.onto(lambda draft: replace(draft, lifts=(*draft.lifts[:-1], _more(draft.lifts[-1], said))))
+    row = day.lifts[-1].row
+    return page.onto(lambda draft: _onto(draft, said, lambda one: one.row == row))
+
+
+def _onto(draft: Draft, said: Said, concerned: Callable[[Lift], bool]) -> Draft:
+    """The day with more said of some of its exercises: of a pair, or of those in the line above."""
+    return replace(draft, lifts=tuple(_more(one, said) if concerned(one) else one for one in draft.lifts))
 
 
 def _more(lift: Lift, said: Said) -> Lift:
@@ -190,7 +199,7 @@ def _prescribed(page: Page, number: int, line: str, find: FindExercise) -> Page:
         if isinstance(piece.found, Trouble):
             page = page.asks(number, text, piece.found)
             continue
-        lift = piece.found
+        lift = replace(piece.found, row=number)
         day = page.day()
         if day is not None and any(one.exercise == lift.exercise for one in day.lifts):
             page = page.asks(number, text, Trouble("exercise_twice", name=text, choices=(lift.exercise,)))
@@ -205,6 +214,10 @@ def _loose(page: Page, number: int, line: str, find: FindExercise) -> Page:
     body, _ = unlabelled(line.lstrip("# "))
     name = name_at_start(body, find)
     day = page.day()
+    if re.match(CHATTER, body, re.IGNORECASE):
+        return page.tells(number, line, Trouble("heading", name=body.strip(" :")))
+    if (start := blocks.starts_within(body, page.today)) is not None and page.starts is None:
+        return replace(page, starts=start)
     if day is None:
         kind = "no_day" if name else "heading"
         return page.asks(number, line, Trouble(kind)) if name else page.tells(number, line, Trouble(kind, name=body))
@@ -216,7 +229,7 @@ def _loose(page: Page, number: int, line: str, find: FindExercise) -> Page:
         return page.asks(number, line, odd)
     if page.unread and page.unread[-1].line == number - 1 and page.unread[-1].trouble.kind in _OF_A_LIFT:
         return _below(page)  # a word to an exercise that is not in the plan yet
-    if _ORDERED.search(body) and not body.startswith(("(", '"')) and body == line:
+    if ORDERED.search(body) and not body.startswith(("(", '"')) and body == line:
         return page.asks(number, line, Trouble("words_left", name=body))
     note = re.sub(r"^(?:note|cue|nb)s?\s*[:=]\s*", "", body, flags=re.IGNORECASE).strip(' "“”')
     if note.startswith("(") and note.endswith(")"):
@@ -225,12 +238,6 @@ def _loose(page: Page, number: int, line: str, find: FindExercise) -> Page:
 
 
 _OF_A_LIFT: Final = frozenset({"unknown_exercise", "which_exercise", "no_sets", "words_left", "open_reps", "set_kind"})
-_ORDERED: Final = re.compile(
-    r"\b(?:(?:no|never|not?)\s+(?:more|any)\s+(?:load|weight)|(?:load|weight|tempo|reps?|range)\s+(?:first|last|before|only)"
-    r"|(?:no|never|nothing)\s+heavier)\b",
-    re.IGNORECASE,
-)
-"""Words that order the ways; no note may hide them."""
 
 
 def _is_note(line: str, body: str, name: str) -> bool:

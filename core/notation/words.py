@@ -143,6 +143,42 @@ REST_DAY: Final = frozenset({"rest", "off", "rest day", "day off", "nothing", "f
 """A day on which nothing is trained."""
 
 EVERYWHERE: Final = (
-    r"(?:for\s+)?(?:all\s+(?:sets|exercises|lifts)|every\s+(?:exercise|set|lift)|everything|everywhere|throughout|all)"
+    r"(?:(?:for|on|in|after)\s+)?(?:all\s+(?=rests?\b)|all\s+(?:the\s+)?(?:sets|exercises|lifts)|every\s+(?:exercise|set|lift)|everything|everywhere"
+    r"|throughout|always|all)"
 )
 """Said of a whole day or plan."""
+
+COLUMNS: Final[dict[str, str]] = {
+    **dict.fromkeys(("exercise", "exercises", "movement", "movements", "lift", "lifts", "what", "name"), "name"),
+    **dict.fromkeys(("sets", "set", "s"), "sets"),
+    **dict.fromkeys(("reps", "rep", "repetitions", "reps/time", "reps / time", "reps or time", "sets x reps"), "reps"),
+    **dict.fromkeys(("sets×reps", "sets/reps", "setsxreps", "sxr", "prescription", "volume"), "reps"),
+    **dict.fromkeys(("rir", "reserve", "left", "in reserve", "reps left", "in the tank"), "rir"),
+    **dict.fromkeys(("rpe", "effort", "@"), "rpe"),
+    "tempo": "tempo",
+    **dict.fromkeys(("rest", "rests", "pause", "break", "rest (s)", "rest (min)"), "rest"),
+    **dict.fromkeys(("load", "weight", "kg", "%", "%1rm", "% 1rm", "intensity"), "load"),
+    **dict.fromkeys(("note", "notes", "cue", "cues", "comment", "comments", "remarks"), "note"),
+    **dict.fromkeys(("#", "no", "nr", "order"), "mark"),
+}
+"""Heads of a table's columns, and which part of a line each is."""
+
+MANNERS: Final = frozenset({"weighted", "paused", "pause", "strict", "slow", "heavy", "light", "easy", "controlled"})
+"""A word before a name that says how it is done, not which exercise it is: kept as a note."""
+
+CHATTER: Final = (
+    r"(?:see\s+you|any\s+questions?|questions\b|let\s+me\s+know|shout\b|have\s+fun|enjoy\b|good\s+luck|well\s+done|thanks?\b"
+    r"|cheers\b|hi\b|hey\b|hello\b|dear\b|best\b(?!\s+set)|(?:kind\s+)?regards\b|yours\b|text\s+me|message\s+me|call\s+me|talk\s+soon|that'?s\s+(?:it|all)\b|you'?ve\s+got\s+this)"
+)
+"""How a line opens that is a word between people and trains nothing."""
+
+LENGTHS: Final[tuple[tuple[str, str], ...]] = (
+    (r"\b(?:one|a)\s+minute\s+and\s+a\s+half\b|\b(?:one|1)\s+and\s+a\s+half\s+min(?:ute)?s?\b", "90 s"),
+    (r"\b(?:two|2)\s+and\s+a\s+half\s+min(?:ute)?s?\b", "150 s"),
+    (r"\bhalf\s+a\s+minute\b", "30 s"),
+    (r"\b(?:a|one)\s+(?:full\s+)?minute\b", "1 min"),
+    (r"\b(?:two|a\s+couple\s+of)\s+min(?:ute)?s?\b", "2 min"),
+    (r"\bthree\s+min(?:ute)?s?\b", "3 min"),
+    (r"\b([bdk])/b\b", r"\1b"),
+)
+"""Lengths of time as they are spoken, and pieces of kit written with a stroke, in figures and letters."""
