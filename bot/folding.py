@@ -30,4 +30,4 @@ def fold(exercise: str, before: str | None, past: tuple[Past, ...]) -> str:
     return folded
 
 
-FOLDING = Folding(version("rungbook"), aim, fold)
+FOLDING = Folding(f"{version('rungbook')} {advising.made_of()}", aim, fold)

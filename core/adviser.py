@@ -34,7 +34,7 @@ BODY_FIRST: Final = frozenset({"ache-stop", "ache-ease", "ache-hold"})
 _RULES: Final = {rule.id: rule for rule in RULES}
 
 
-_HISTORIES_KEPT: Final = 128
+_HISTORIES_KEPT: Final = 256
 _ADVICES_KEPT: Final = 4096
 
 _loaded = lru_cache(_HISTORIES_KEPT)(load)

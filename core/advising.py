@@ -8,7 +8,10 @@ same after three years. ``advise`` folds a whole history; the chat keeps the fol
 import json
 from dataclasses import asdict, dataclass, replace
 from datetime import date
+from functools import lru_cache
+from hashlib import blake2b
 from math import log
+from typing import Final
 
 from core.decide.case import Case, case_of, sane_aim
 from core.decide.choose import choose
@@ -27,16 +30,23 @@ from core.estimate.belief import (
 )
 from core.estimate.carry import Carry, carried, carry_after
 from core.estimate.keep import belief_from, belief_text
-from core.estimate.outlook import FormBelief, believable, form_after, outlook, paths_of
+from core.estimate.outlook import FormBelief, Paths, believable, form_after, outlook, paths_of
+from core.estimate.people import POINTS
 from core.estimate.seeing import STRENGTH
-from core.estimate.sighting import Day, load_choice, sightings
+from core.estimate.sighting import Day, Sighting, load_choice, sightings
 from core.evidence.body import row_of, traits_of
-from core.evidence.numbers import value
+from core.evidence.numbers import NUMBERS, value
 from core.model.acts import SetAct
 from core.model.lifter import Lifter
 from core.model.sane import sane_act, sane_session, sane_set
 from core.model.target import Advice, Aim, Forecast, Forecaster, Outlook, Question, Reason, Session, TargetSet
 from core.model.working import working_sets
+
+_SHAPE: Final = 2
+"""Raised by whoever changes how a progress comes about without changing a number of the evidence."""
+
+_STAGES_KEPT: Final = 256
+"""Stages of sessions under way; one takes an eighth of a megabyte."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -69,7 +79,7 @@ def _from_related(exercise: str, related: tuple[Progress, ...]) -> tuple[float, 
         return None
     offsets = []
     for other in sorted(alike, key=lambda one: one.exercise):
-        known = float((weights(other.belief) * other.belief.mean[:, STRENGTH]).sum())
+        known = float((weights(other.belief) * other.belief.mean[STRENGTH]).sum())
         offsets.append(known + log(traits_of(exercise).strength / traits_of(other.exercise).strength))
     return sum(offsets) / len(offsets), value("prior.related_sd")
 
@@ -119,29 +129,48 @@ def _opened(progress: Progress, on: date) -> Belief:
 def _forecasters(progress: Progress, day: Day, on: date, today: tuple[SetAct, ...]) -> tuple[Forecaster, Forecaster]:
     """One forecaster for a session from its first set, one for what comes after today's sets.
 
-    The second never grows less sure with a set more: its sd is the least of those after each of today's sets.
+    The second never grows less sure of the next set with a set more: its sd is the least of those after each of
+    today's sets.
     """
-    belief = _opened(progress, on)
-    fresh = paths_of(belief, progress.exercise, 0.0, 0)
-    stages = [(fresh, progress.form)]
-    found, _, _ = sightings(today, day)
-    after_each, tired = belief, 0.0
-    for place, one in enumerate(found):
-        after_each, _ = absorb_set(after_each, progress.exercise, one)
-        tired = found[place + 1].tired if place + 1 < len(found) else sightings(today, day)[1]
-        stages.append((paths_of(after_each, progress.exercise, tired, place + 1), form_after(progress.form, found)))
+    found, tired, _ = sightings(today, day)
+    # Before any set of a day nothing has tired the lifter; before each other one, what its sighting says.
+    tiring = (*(one.tired for one in found[1:]), tired)
+    stages = [
+        _stage(progress, on, found[:place], tiring[place - 1] if place else 0.0) for place in range(len(found) + 1)
+    ]
+    form = form_after(progress.form, found)
 
     def plan(sets: tuple[TargetSet, ...]) -> Outlook:
-        return outlook(fresh, progress.form, sets, day)
+        return outlook(stages[0].paths, progress.form, sets, day)
 
     def now(sets: tuple[TargetSet, ...]) -> Outlook:
-        seen = outlook(*stages[-1], sets, day)
-        sds = [forecast.sd for forecast in seen.forecast]
-        for stage in stages[:-1]:
-            sds = [min(sd, other.sd) for sd, other in zip(sds, outlook(*stage, sets, day).forecast, strict=True)]
-        return replace(seen, forecast=tuple(Forecast(f.reps, sd) for f, sd in zip(seen.forecast, sds, strict=True)))
+        seen = outlook(stages[-1].paths, form, sets, day)
+        if len(stages) == 1 or not sets:
+            return seen
+        first, *rest = seen.forecast
+        earlier = (outlook(stage.paths, progress.form, sets[:1], day).forecast[0].sd for stage in stages[:-1])
+        return replace(seen, forecast=(Forecast(first.reps, min(first.sd, *earlier)), *rest))
 
     return plan, now
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Stage:
+    """What is believed on a day behind so many of its sets."""
+
+    belief: Belief
+    paths: Paths
+
+
+@lru_cache(_STAGES_KEPT)
+def _stage(progress: Progress, on: date, found: tuple[Sighting, ...], tired: float) -> _Stage:
+    """The stage behind these sets. Kept for a while: the next message of the same session begins from it."""
+    if found:
+        before = _stage(progress, on, found[:-1], found[-1].tired if len(found) > 1 else 0.0)
+        belief, _ = absorb_set(before.belief, progress.exercise, found[-1])
+    else:
+        belief = _opened(progress, on)
+    return _Stage(belief, paths_of(belief, progress.exercise, tired, len(found)))
 
 
 def advise_from(
@@ -182,6 +211,12 @@ def advise(question: Question) -> Advice:
     return advise_from(
         progress, question.lifter, question.exercise, question.aim, question.on, question.today, question.consider
     )
+
+
+def made_of() -> str:
+    """A print of what a kept progress hangs on: its shape and every number. One of another print is built again."""
+    numbers = ";".join(f"{key}={row.value!r}" for key, row in sorted(NUMBERS.items()))
+    return blake2b(f"{_SHAPE} {POINTS} {numbers}".encode(), digest_size=8).hexdigest()
 
 
 def dump(progress: Progress) -> str:

@@ -54,7 +54,7 @@ def standing(progress: Progress, lifter: Lifter, before: tuple[float, date] | No
         return None
     exercise = progress.exercise
     paths = paths_of(progress.belief, exercise, 0.0, 0)
-    strength = paths.state[:, STRENGTH]
+    strength = paths.state[STRENGTH]
     in_reps = row_of(exercise).load_kind in _BODY_KINDS
     figures = _reps(paths, strength, lifter, exercise) if in_reps else _said_load(strength, lifter, exercise)
     low, high = (float(np.percentile(figures, end)) for end in _TENTH)
@@ -85,12 +85,12 @@ class _Truth:
 def _drawn(belief: Belief, exercise: str, draws: int) -> list[_Truth]:
     paths = paths_of(belief, exercise, 0.0, 0)
     picks = ((np.arange(draws) + 0.5) / draws * PATHS).astype(int)
-    order = np.argsort(paths.state[:, STRENGTH])
+    order = np.argsort(paths.state[STRENGTH])
     truths = []
     for at in (order[pick] for pick in picks):
         one = People(*(getattr(paths.people, name)[at : at + 1] for name in People.__slots__))
-        state = paths.state[at : at + 1].copy()
-        state[:, KEPT:] = 0.0
+        state = paths.state[:, at : at + 1].copy()
+        state[KEPT:] = 0.0
         truths.append(_Truth(one, state))
     return truths
 
@@ -128,7 +128,7 @@ def _one_life(
         advice = advise_from(progress, lifter, progress.exercise, aim, on)
         last = advice.sets[0] if advice.sets else last
         asked.append(last)
-        truth.state[:, STRENGTH] += truth.state[:, GAIN]
+        truth.state[STRENGTH] += truth.state[GAIN]
         done = _trained(progress, lifter, aim, advice, truth, chance[place])
         steps += advice.way in _STEPS
         if done:

@@ -44,7 +44,10 @@ _TRUST: Final = value("people.trust")
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Belief:
-    """Weights (ln) of the people, and mean (points, states) and covariance (points, states, states) at each."""
+    """Weights (ln) of the people, and mean (states, points) and covariance (states, states, points) at each.
+
+    People last: long rows of the same entry are what the machine adds up fastest.
+    """
 
     log_weight: Floats
     mean: Floats
@@ -72,10 +75,10 @@ def prior(lifter: Lifter, exercise: str, log_strength: tuple[float, float] | Non
         BIAS: (value("effort.bias"), value("effort.bias_sd")),
         SLOWNESS: (value("tempo.exponent"), value("tempo.exponent_sd")),
     }
-    mean, cov = np.zeros((POINTS, STATES)), np.zeros((POINTS, STATES, STATES))
+    mean, cov = np.zeros((STATES, POINTS)), np.zeros((STATES, STATES, POINTS))
     for state, (middle, doubt) in known.items():
-        mean[:, state] = middle
-        cov[:, state, state] = doubt**2
+        mean[state] = middle
+        cov[state, state] = doubt**2
     return open_day(Belief(np.zeros(POINTS), mean, cov))
 
 
@@ -87,12 +90,12 @@ def usable_bodyweight(lifter: Lifter) -> float:
 def open_day(belief: Belief) -> Belief:
     """Forget yesterday's effects and open today's, as wide as the tables say."""
     # Rounding leaves the two halves of a covariance a hair apart; a kept belief must come back exactly.
-    mean, cov = belief.mean.copy(), 0.5 * (belief.cov + belief.cov.transpose(0, 2, 1))
-    mean[:, KEPT:] = 0.0
-    cov[:, KEPT:, :] = 0.0
-    cov[:, :, KEPT:] = 0.0
-    cov[:, DAY, DAY] = value("day.sd") ** 2
-    cov[:, EFFORT, EFFORT] = 1.0
+    mean, cov = belief.mean.copy(), 0.5 * (belief.cov + belief.cov.transpose(1, 0, 2))
+    mean[KEPT:] = 0.0
+    cov[KEPT:] = 0.0
+    cov[:, KEPT:] = 0.0
+    cov[DAY, DAY] = value("day.sd") ** 2
+    cov[EFFORT, EFFORT] = 1.0
     return Belief(belief.log_weight, mean, cov)
 
 
@@ -102,10 +105,10 @@ def next_session(belief: Belief, days: int) -> Belief:
     weeks = max(days, 0) / 7.0
     lost = min(max(weeks - value("detrain.free_weeks"), 0.0) * value("detrain.per_week"), value("detrain.max"))
     gained = 1.0 if lost == 0.0 else 0.0
-    mean[:, STRENGTH] += gained * mean[:, GAIN] - lost
-    cov[:, STRENGTH, :] += gained * cov[:, GAIN, :]
-    cov[:, :, STRENGTH] += gained * cov[:, :, GAIN]
-    cov[:, STRENGTH, STRENGTH] += value("day.process_sd") ** 2 + after(days).extra_sd ** 2
+    mean[STRENGTH] += gained * mean[GAIN] - lost
+    cov[STRENGTH] += gained * cov[GAIN]
+    cov[:, STRENGTH] += gained * cov[:, GAIN]
+    cov[STRENGTH, STRENGTH] += value("day.process_sd") ** 2 + after(days).extra_sd ** 2
     return open_day(Belief(belief.log_weight, mean, cov))
 
 
@@ -125,19 +128,19 @@ def absorb_set(belief: Belief, exercise: str, seen: Sighting, furthest: float = 
     crossed, variance = _doubt(belief, what)
     if seen.rir > 0 and not seen.bound:
         gain = _within(what.missed, furthest, variance) / variance
-        what = near_believed(people, belief.mean, belief.mean + crossed * gain[:, None], seen)
+        what = near_believed(people, belief.mean, belief.mean + crossed * gain, seen)
         crossed, variance = _doubt(belief, what)
     surprise = float((weights(belief) * what.missed / np.sqrt(variance)).sum())
     if seen.bound:
         return _bounded(belief, crossed, variance, what.missed), surprise
     missed = _within(what.missed, furthest, variance)
-    gain = crossed / variance[:, None]
+    gain = crossed / variance
     likely = what.log_slope - 0.5 * (missed**2 / variance + np.log(variance))
     return (
         Belief(
             belief.log_weight + _TRUST * likely,
-            belief.mean + gain * missed[:, None],
-            belief.cov - gain[:, :, None] * crossed[:, None, :],
+            belief.mean + gain * missed,
+            belief.cov - gain[:, None] * crossed,
         ),
         surprise,
     )
@@ -151,8 +154,8 @@ def _within(missed: Floats, furthest: float, variance: Floats) -> Floats:
 
 def _doubt(belief: Belief, what: Seen) -> tuple[Floats, Floats]:
     """How each state goes with the sighting, and the variance of what is expected of it."""
-    crossed = np.matmul(belief.cov, what.row[:, :, None])[:, :, 0]
-    return crossed, (what.row * crossed).sum(axis=1) + what.variance
+    crossed = np.einsum("ijp,jp->ip", belief.cov, what.row)
+    return crossed, (what.row * crossed).sum(axis=0) + what.variance
 
 
 def _bounded(belief: Belief, crossed: Floats, variance: Floats, missed: Floats) -> Belief:
@@ -163,6 +166,6 @@ def _bounded(belief: Belief, crossed: Floats, variance: Floats, missed: Floats) 
     shrink = np.clip(pull * (pull + z), 0.0, 1.0) / variance
     return Belief(
         belief.log_weight + _TRUST * log_cdf(z),
-        belief.mean + crossed * (pull / root)[:, None],
-        belief.cov - shrink[:, None, None] * crossed[:, :, None] * crossed[:, None, :],
+        belief.mean + crossed * (pull / root),
+        belief.cov - (shrink * crossed)[:, None] * crossed,
     )

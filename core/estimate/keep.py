@@ -13,8 +13,8 @@ from core.estimate.seeing import STATES
 def belief_text(belief: Belief) -> str:
     """The belief between two sessions, as text: weights, mean and the upper half of the covariance."""
     rows, columns = np.triu_indices(KEPT)
-    parts = (belief.log_weight[:, None], belief.mean[:, :KEPT], belief.cov[:, rows, columns])
-    return b64encode(np.ascontiguousarray(np.hstack(parts), dtype="<f8").tobytes()).decode("ascii")
+    parts = (belief.log_weight[None], belief.mean[:KEPT], belief.cov[rows, columns])
+    return b64encode(np.ascontiguousarray(np.vstack(parts), dtype="<f8").tobytes()).decode("ascii")
 
 
 def belief_from(text: str) -> Belief:
@@ -23,10 +23,10 @@ def belief_from(text: str) -> Belief:
     packed = b64decode(text, validate=True)
     if len(packed) != POINTS * width * 8:
         raise ValueError("not a belief of this version")
-    table: Floats = np.frombuffer(packed, dtype="<f8").astype(np.float64).reshape(POINTS, width)
-    mean, cov = np.zeros((POINTS, STATES)), np.zeros((POINTS, STATES, STATES))
-    mean[:, :KEPT] = table[:, 1 : 1 + KEPT]
+    table: Floats = np.frombuffer(packed, dtype="<f8").astype(np.float64).reshape(width, POINTS)
+    mean, cov = np.zeros((STATES, POINTS)), np.zeros((STATES, STATES, POINTS))
+    mean[:KEPT] = table[1 : 1 + KEPT]
     rows, columns = np.triu_indices(KEPT)
-    cov[:, rows, columns] = table[:, 1 + KEPT :]
-    cov[:, columns, rows] = table[:, 1 + KEPT :]
-    return open_day(Belief(table[:, 0].copy(), mean, cov))
+    cov[rows, columns] = table[1 + KEPT :]
+    cov[columns, rows] = table[1 + KEPT :]
+    return open_day(Belief(table[0].copy(), mean, cov))

@@ -54,31 +54,29 @@ def spread(count: int, dimensions: int) -> Floats:
 
 
 _LATTICE: Final = 267
-"""A generator of the lattice of ``LATTICE_POINTS`` points whose columns are nearly uncorrelated up to 32 of them."""
+"""A generator of the lattice of ``LATTICE_POINTS`` points whose rows are nearly uncorrelated up to 32 of them."""
 LATTICE_POINTS: Final = 509
 
 
 @cache
 def lattice(dimensions: int) -> Floats:
-    """``LATTICE_POINTS`` fixed points, every column a whole normal distribution. At most 32 columns. Read only."""
+    """``LATTICE_POINTS`` fixed points, a row a dimension (32 at most), each a whole normal distribution. Read only."""
     inverse = NormalDist().inv_cdf
     normal = np.array([inverse((step + 0.5) / LATTICE_POINTS) for step in range(LATTICE_POINTS)])
     multipliers = np.array([pow(_LATTICE, axis, LATTICE_POINTS) for axis in range(dimensions)])
-    points: Floats = normal[np.outer(np.arange(LATTICE_POINTS), multipliers) % LATTICE_POINTS]
+    points: Floats = normal[np.outer(multipliers, np.arange(LATTICE_POINTS)) % LATTICE_POINTS]
     points.setflags(write=False)
     return points
 
 
 def lower_root(cov: Floats) -> Floats:
-    """The lower triangular root of each covariance; a pivot that rounding took below zero counts as none."""
-    # Every covariance at once, entry by entry: long rows of the same entry are what the machine adds up fastest.
-    entries = np.ascontiguousarray(cov.transpose(1, 2, 0))
-    root = np.zeros_like(entries)
-    for column in range(len(entries)):
-        left = entries[column:, column]
+    """The lower triangular root of each covariance (states, states, many); a pivot below zero by rounding is none."""
+    root = np.zeros_like(cov)
+    for column in range(len(cov)):
+        left = cov[column:, column]
         if column:
             left = left - (root[column:, :column] * root[column, :column]).sum(axis=1)
         pivot = np.sqrt(np.maximum(left[0], 1e-18))
         root[column:, column] = left / pivot
         root[column, column] = pivot
-    return np.asarray(root.transpose(2, 0, 1))
+    return root

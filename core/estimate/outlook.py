@@ -38,6 +38,7 @@ from core.model.working import count_of
 PATHS: Final = LATTICE_POINTS
 _SETS: Final = 11
 _COLUMNS: Final = 1 + STATES + 2 * _SETS
+_OFFSETS: Final = (np.arange(PATHS) + 0.5) / PATHS
 _NOTHING: Final = Forecast(0.0, 1.0)
 _SET_SD: Final = value("set.sd")
 _SHARED: Final = value("effort.day_share") ** 0.5
@@ -73,7 +74,7 @@ def form_after(form: FormBelief, seen: tuple[Sighting, ...]) -> FormBelief:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Paths:
-    """The lifter's possible todays, drawn from a belief: who, and their states, one row a path."""
+    """The lifter's possible todays, drawn from a belief: who, and their states, one column a path."""
 
     people: People
     state: Floats
@@ -84,14 +85,17 @@ class Paths:
 def paths_of(belief: Belief, exercise: str, tired: float, done: int) -> Paths:
     """Fixed offsets into the people's weights pick who each path is; fixed normal points, what is true of them."""
     edges = np.cumsum(weights(belief))
-    pick = np.searchsorted(edges, (np.arange(PATHS) + 0.5) / PATHS * edges[-1])
-    pick = np.minimum(pick, len(edges) - 1)
-    fresh = np.concatenate(([True], pick[1:] != pick[:-1]))
-    who, place = pick[fresh], np.cumsum(fresh) - 1
+    pick = np.searchsorted(edges, _OFFSETS * edges[-1])
+    many = np.bincount(np.minimum(pick, len(edges) - 1), minlength=len(edges))
+    who = many.nonzero()[0]
+    many = many[who]
     everyone = people_for(exercise)
-    one = People(*(getattr(everyone, name)[pick] for name in People.__slots__))
-    off = np.matmul(lower_root(belief.cov[who])[place], lattice(1 + STATES)[:, 1:, None])[:, :, 0]
-    return Paths(one, belief.mean[pick] + off, tired, done)
+    one = People(*(getattr(everyone, name)[who].repeat(many) for name in People.__slots__))
+    root, points = lower_root(belief.cov[:, :, who]), lattice(1 + STATES)
+    state = belief.mean[:, who].repeat(many, axis=1)
+    for column in range(STATES):
+        state[column:] += root[column:, column].repeat(many, axis=1) * points[1 + column]
+    return Paths(one, state, tired, done)
 
 
 @dataclass(slots=True, eq=False)
@@ -108,10 +112,10 @@ def _one_set(paths: Paths, wanted: TargetSet, seen: Sighting, day: Day, walk: _W
     """Repetitions at the felt reserve on each path; moves the walk past the set."""
     people, state, scale = paths.people, paths.state, seconds_or_metres(day.exercise)
     place = 1 + STATES + 2 * ((paths.done + walk.sets) % _SETS)
-    z, own = lattice(_COLUMNS)[:, place], lattice(_COLUMNS)[:, place + 1]
-    strength = state[:, STRENGTH] + state[:, DAY] - log(seen.mass)
+    z, own = lattice(_COLUMNS)[place : place + 2]
+    strength = state[STRENGTH] + state[DAY] - log(seen.mass)
     if seen.rungs:
-        strength = strength + (value("range.partial_gain") if seen.rungs < 0 else -seen.rungs * state[:, RUNG])
+        strength = strength + (value("range.partial_gain") if seen.rungs < 0 else -seen.rungs * state[RUNG])
     if seen.rungs < 0:
         strength = strength + value("range.partial_sd") * own
     fresh = reps_to_failure(people, np.minimum(np.maximum(strength, -5.0), 5.0))
@@ -123,9 +127,9 @@ def _one_set(paths: Paths, wanted: TargetSet, seen: Sighting, day: Day, walk: _W
     if seen.rir > 0:
         long = long_set(failure)
         error = felt_error(long, seen.sd * people.effort)
-        felt = felt - truly_left(felt_bias(state[:, BIAS], long), seen.rir)
+        felt = felt - truly_left(felt_bias(state[BIAS], long), seen.rir)
         # The error grows with what is left, so who feels too fresh stops later than who feels too tired stops early.
-        slant = _SHARED * state[:, EFFORT] + _OWN * z
+        slant = _SHARED * state[EFFORT] + _OWN * z
         growth = effort_sd(seen.rir + 0.5) - effort_sd(seen.rir - 0.5)
         felt = felt - error * slant / np.maximum(1.0 - growth * people.effort * slant, 0.4)
     low, high = wanted.reps[0] / scale, wanted.reps[1] / scale
@@ -165,7 +169,9 @@ def outlook(paths: Paths, form: FormBelief, sets: tuple[TargetSet, ...], day: Da
             walk.met = walk.met * 0.5
             continue
         felt = _one_set(paths, wanted, seen, day, walk)
-        forecasts.append(Forecast(round(float(felt.mean()), 6), round(max(float(felt.std()), 0.05), 6)))
+        middle = float(felt.sum()) / PATHS
+        off = felt - middle
+        forecasts.append(Forecast(round(middle, 6), round(max((float(off @ off) / PATHS) ** 0.5, 0.05), 6)))
     chance = float((walk.met * _clean(form, walk.near, walk.sets)).mean())
     return Outlook(tuple(forecasts), round(min(max(chance, 0.0), 1.0), 6), round(float(walk.met.mean()), 6))
 

@@ -63,26 +63,26 @@ class Seen:
 
 def exponent(state: Floats) -> Floats:
     """The exponent of slowness, inside what was ever published."""
-    return np.minimum(np.maximum(state[:, SLOWNESS], 0.2), 1.0)
+    return np.asarray(np.minimum(np.maximum(state[SLOWNESS], 0.2), 1.0))
 
 
 def tiring(state: Floats) -> Floats:
     """How much a set takes from the next, against a middle person."""
-    return np.asarray(np.exp(np.minimum(np.maximum(state[:, TIRING], -2.5), 2.5)))
+    return np.asarray(np.exp(np.minimum(np.maximum(state[TIRING], -2.5), 2.5)))
 
 
 def _over(state: Floats, seen: Sighting) -> Floats:
     """ln of strength on the day over the mass, at that range."""
-    over = state[:, STRENGTH] + state[:, DAY] - log(seen.mass)
+    over = state[STRENGTH] + state[DAY] - log(seen.mass)
     if seen.rungs == 0.0:
-        return over
-    return over + (value("range.partial_gain") if seen.rungs < 0 else -seen.rungs * state[:, RUNG])
+        return np.asarray(over)
+    return np.asarray(over + (value("range.partial_gain") if seen.rungs < 0 else -seen.rungs * state[RUNG]))
 
 
 def _row(seen: Sighting) -> Floats:
-    row = np.zeros((POINTS, STATES))
-    row[:, STRENGTH] = row[:, DAY] = 1.0
-    row[:, RUNG] = -max(seen.rungs, 0.0)
+    row = np.zeros((STATES, POINTS))
+    row[STRENGTH] = row[DAY] = 1.0
+    row[RUNG] = -max(seen.rungs, 0.0)
     return row
 
 
@@ -91,7 +91,7 @@ def near_said(people: People, mean: Floats, seen: Sighting) -> Seen:
     row, left, error, bent = _row(seen), _EVERYONE * 0.0, _EVERYONE * seen.sd, _EVERYONE * 0.0
     if seen.rir > 0:
         long = long_set(_EVERYONE * (seen.reps + seen.rir))
-        bias = felt_bias(mean[:, BIAS], long)
+        bias = felt_bias(mean[BIAS], long)
         left = truly_left(bias, seen.rir)
         bent = np.where(seen.rir + bias < _FADE, left / np.maximum(_FADE - bias, 0.25 * _FADE), 1.0)
         bent = bent * felt_bias(_EVERYONE, long)
@@ -102,9 +102,9 @@ def near_said(people: People, mean: Floats, seen: Sighting) -> Seen:
     fresh = usual * (1.0 + loss)
     over, slope = strength_over_load(people, fresh)
     moved = slope * fresh / whole
-    row[:, TIRING] = -slope * usual * loss
-    row[:, BIAS] = -moved * bent
-    row[:, SLOWNESS] = -slope * fresh * seen.slow
+    row[TIRING] = -slope * usual * loss
+    row[BIAS] = -moved * bent
+    row[SLOWNESS] = -slope * fresh * seen.slow
     return _with_noise(over - _over(mean, seen), moved, row, (error, mean), seen)
 
 
@@ -119,23 +119,23 @@ def near_believed(people: People, mean: Floats, at: Floats, seen: Sighting) -> S
     moved, error, told = slope * fresh / whole, _EVERYONE * seen.sd, whole
     if seen.rir > 0:
         long, left = long_set(whole), np.maximum(whole - seen.reps, 0.0)
-        bias = felt_bias(at[:, BIAS], long)
+        bias = felt_bias(at[BIAS], long)
         fades = np.minimum(left / _FADE, 1.0)
         felt = left - bias * fades
         told = whole - bias * fades
         moved = moved / np.where(left < _FADE, np.maximum(1.0 - bias / _FADE, 0.25), 1.0)
-        row[:, BIAS] = -moved * fades * felt_bias(_EVERYONE, long)
+        row[BIAS] = -moved * fades * felt_bias(_EVERYONE, long)
         extra = max(seen.sd**2 - effort_sd(seen.rir) ** 2, 0.0)
         error = felt_error(long, np.sqrt(np.interp(felt, _TABLE_AT, _TABLE_SD) ** 2 + extra) * people.effort)
-    row[:, TIRING] = -slope * usual * loss
-    row[:, SLOWNESS] = -slope * fresh * seen.slow
-    missed = moved * (seen.reps + seen.rir - told) + (row[:, :EFFORT] * (at - mean)[:, :EFFORT]).sum(axis=1)
+    row[TIRING] = -slope * usual * loss
+    row[SLOWNESS] = -slope * fresh * seen.slow
+    missed = moved * (seen.reps + seen.rir - told) + (row[:EFFORT] * (at - mean)[:EFFORT]).sum(axis=0)
     return _with_noise(missed, moved, row, (error, mean), seen)
 
 
 def _with_noise(missed: Floats, moved: Floats, row: Floats, error: tuple[Floats, Floats], seen: Sighting) -> Seen:
     """The noise in repetitions carried over to ln strength by the slope; a part of effort's is shared by the day."""
     share = _SHARE if seen.rir > 0 else 0.0
-    row[:, EFFORT] = -moved * error[0] * share**0.5
+    row[EFFORT] = -moved * error[0] * share**0.5
     variance = moved**2 * (error[0] ** 2 * (1.0 - share) + _SET_VARIANCE) + seen.extra_sd**2
-    return Seen(missed - row[:, EFFORT] * error[1][:, EFFORT], variance, row, np.log(moved))
+    return Seen(missed - row[EFFORT] * error[1][EFFORT], variance, row, np.log(moved))

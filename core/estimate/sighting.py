@@ -198,7 +198,8 @@ def as_forecast(wanted: TargetSet, day: Day, spread_of: Aim) -> Sighting | None:
     if mass is None:
         return None
     rir = spread_of.rir if wanted.rir is None else wanted.rir
-    base = Sighting(
+    tempo = wanted.tempo if wanted.tempo is not None else spread_of.tempo
+    return Sighting(
         mass=mass,
         reps=0.0,
         rir=rir,
@@ -206,11 +207,9 @@ def as_forecast(wanted: TargetSet, day: Day, spread_of: Aim) -> Sighting | None:
         sd=effort_sd(rir),
         said=True,
         tired=0.0,
-        slow=0.0,
-        rungs=0.0,
+        slow=slow_of(tempo),
+        rungs=rungs_of(wanted.range),
         extra_sd=0.0,
         near=False,
         form=None,
     )
-    tempo = wanted.tempo if wanted.tempo is not None else spread_of.tempo
-    return replace(base, slow=slow_of(tempo), rungs=rungs_of(wanted.range))

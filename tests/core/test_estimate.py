@@ -47,7 +47,7 @@ def expected(
 
 def strength(belief: Belief) -> tuple[float, float]:
     """Mean and sd of ln strength over the people."""
-    w, m, v = weights(belief), belief.mean[:, STRENGTH], belief.cov[:, STRENGTH, STRENGTH]
+    w, m, v = weights(belief), belief.mean[STRENGTH], belief.cov[STRENGTH, STRENGTH]
     mean = float((w * m).sum())
     return mean, float((w * (v + (m - mean) ** 2)).sum()) ** 0.5
 

@@ -84,7 +84,7 @@ def core_strengths(point: int) -> tuple[Matrix, dict[str, Any]]:
     day = Day(exercise, 100.0, aim)
     belief = prior(lifter, exercise)
     matrices: dict[str, Any] = {
-        "mean": belief.mean[point, :2].copy(), "cov": belief.cov[point, :2, :2].copy(),
+        "mean": belief.mean[:2, point].copy(), "cov": belief.cov[:2, :2, point].copy(),
         "design": np.array([[1.0, 0.0]]), "transition": np.array([[1.0, 1.0], [0.0, 1.0]]),
         "state_cov": np.diag([value("day.process_sd") ** 2, 0.0]),
         "noise": slope_at_a_single(exercise, point) ** 2 * (value("effort.failure_sd") ** 2 + value("set.sd") ** 2)
@@ -96,12 +96,12 @@ def core_strengths(point: int) -> tuple[Matrix, dict[str, Any]]:
             belief = next_session(belief, 4)
         seen, _, _ = sightings((SetAct(exercise, Load("total", kg), 1, rir=0.0, failed=True),), day)
         belief, _ = absorb_set(belief, exercise, seen[0])
-        out.append(belief.mean[point, [STRENGTH, GAIN]].copy())
+        out.append(belief.mean[[STRENGTH, GAIN], point].copy())
     return np.array(out).T, matrices
 
 
 @pytest.mark.parametrize("library", LIBRARIES)
-@pytest.mark.parametrize("point", [0, 17, 101, 250])
+@pytest.mark.parametrize("point", [0, 17, 64, 127])
 def test_core_filter_on_the_reference_series(library: Any, point: int) -> None:
     """The same singles through statsmodels and filterpy: strength and gain agree at every step."""
     found, matrices = core_strengths(point)
