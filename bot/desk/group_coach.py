@@ -49,10 +49,13 @@ def _open(case: Case, coach: Person, rest: str, here: Chat | None) -> None:
         answer(case, group_words.trouble(voice, wanted), here)
     else:
         key = challenges.add(case.conn, where, coach.id, wanted.challenge, coach.zone, case.thread)
-        group_posts.announce(case.conn, case.parts, challenges.get(case.conn, key), case.now)
+        found = challenges.get(case.conn, key)
+        later = here is None and group_posts.is_quiet(case.conn, found, case.now)
+        if not later:
+            group_posts.announce(case.conn, case.parts, found, case.now)
         if here is None:
             name = dict(challenges.groups_of(case.conn, coach.id, case.channel))[where]
-            answer(case, voice.say("group.opened", group=name), None)
+            answer(case, voice.say("group.opened.later" if later else "group.opened", group=name), None)
 
 
 def _where(case: Case, coach: Person, wanted: Opening) -> int | None:
@@ -73,7 +76,7 @@ def _end(case: Case, coach: Person, rest: str, here: Chat | None) -> None:
         if here is not None:
             none_open(case, coach, here)
         return
-    group_posts.end(case.conn, found, case.now)
+    group_posts.end(case.conn, found, case.now, at_once=here is not None)
     if here is None:
         answer(case, group_words.voice(found).say("group.cancelled", title=found.noun.title), None)
 

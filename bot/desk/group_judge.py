@@ -1,5 +1,7 @@
 """The coach's word on what a member told: on reports that wait for it, and on a session that nobody asked about."""
 
+from collections import Counter
+
 from bot.desk import group_words
 from bot.desk.rooms import Case
 from bot.store import challenges, contest, outbox, people
@@ -16,40 +18,44 @@ def heard(case: Case, coach: Person, text: str) -> bool:
 
 
 def _typed(case: Case, coach: Person, text: str) -> bool:
-    """The coach types one of the answers: it is for the report asked about longest."""
+    """The coach types one of the answers: it is for the member whose question has waited longest."""
     said = " ".join(text.split()).casefold()
     for found in challenges.of_coach(case.conn, coach.id):
-        for entrant, _ in challenges.entrants(case.conn, found.id):
-            for one in challenges.still_waiting(case.conn, found.id, entrant.who):
-                for word in group_words.ASKED:
-                    if said == group_words.voice(found).say(f"group.ask.{word}", name=entrant.shown).casefold():
-                        settle(case, coach, one.id, word)
-                        return True
+        shown = {one.who: one.shown for one, _ in challenges.entrants(case.conn, found.id)}
+        counted = Counter(one.person for one in challenges.still_waiting(case.conn, found.id))
+        newest = {one.person: one.id for one in challenges.still_waiting(case.conn, found.id)}
+        for who, count in counted.items():  # in the order of their questions
+            for word in group_words.ASKED:
+                answers = {group_words.answer(group_words.voice(found), word, shown[who], n) for n in (1, count)}
+                if said in {one.casefold() for one in answers}:
+                    settle(case, coach, newest[who], word)
+                    return True
     return False
 
 
 def settle(case: Case, coach: Person, number: int, word: str) -> None:
-    """The coach's word on a report; "always" trusts the member with sessions told in one go from now on."""
+    """The coach's word on a member's reports, up to the newest that was asked about when it was said.
+
+    "always" trusts the member with sessions told in one go from now on.
+    """
     one = challenges.waiting(case.conn, number)
     found = challenges.get(case.conn, one.challenge) if one is not None else None
     if one is None or found is None or found.coach != coach.id or one.word != "waits":
         _tell(case, coach, group_words.own_voice(case.conn, coach).say("group.ask.old"))
         return
-    entrant = challenges.entrant_of(case.conn, found.id, one.person)
+    voice = group_words.voice(found)
+    if found.state not in ("new", "on"):
+        _tell(case, coach, voice.say("group.ask.late", title=found.noun.title))
+        return
     given: Word = "no" if word == "no" else "yes"
-    challenges.settle(case.conn, number, given)
+    for other in challenges.still_waiting(case.conn, found.id, one.person):
+        if other.id <= number:
+            challenges.settle(case.conn, other.id, given)
     if word == "always":
         challenges.trust(case.conn, found.id, one.person)
-        for other in challenges.still_waiting(case.conn, found.id, one.person):
-            if not other.exercise:
-                challenges.settle(case.conn, other.id, "yes")
     challenges.mark(case.conn, found.id, looked=None)
-    voice = group_words.voice(found)
+    entrant = challenges.entrant_of(case.conn, found.id, one.person)
     _tell(case, coach, voice.say(f"group.ask.done.{word}", name=entrant.shown if entrant else ""))
-    if word != "always" and not one.exercise:
-        rest = [other for other in challenges.still_waiting(case.conn, found.id, one.person) if not other.exercise]
-        if rest and entrant is not None:
-            outbox.queue(case.conn, group_words.ask(voice, found, entrant.shown, rest[0], own=True), case.now)
 
 
 def _ruled(case: Case, coach: Person, text: str) -> bool:

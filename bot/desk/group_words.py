@@ -1,5 +1,6 @@
 """What a challenge's desk says beside the posts, and in which language. Scores nothing and changes nothing."""
 
+from collections.abc import Sequence
 from datetime import UTC, date
 from zoneinfo import ZoneInfo
 
@@ -44,12 +45,27 @@ def joined(speaks: Voice, noun: Challenge, shown: str, today: date) -> str:
     return counting_from(speaks, noun, shown, noun.starts - today)
 
 
-def ask(speaks: Voice, found: Open, shown: str, one: Waiting, *, own: bool) -> Letter:
-    """The question to the coach about a report that waits. ``own``: a client of theirs, whose exercises they know."""
+def ask(speaks: Voice, found: Open, shown: str, reports: Sequence[Waiting], *, own: bool) -> Letter:
+    """The question to the coach about a member's reports that wait, the newest last.
+
+    ``own``: a client of theirs, whose exercises they know. An answer is for what is listed: it names the newest of it.
+    """
+    lines = [_line(speaks, one, own=own) for one in reports]
+    count = len(reports)
+    text = speaks.say("group.ask", count, title=found.noun.title, name=shown, n=count, list="\n".join(lines))
+    offered = [word for word in ASKED if word != "always" or not all(one.exercise for one in reports)]
+    buttons = tuple(
+        Button(answer(speaks, word, shown, count), f"c:{word}:{max(one.id for one in reports)}") for word in offered
+    )
+    return Letter(text, kind="summary", person=found.coach, buttons=buttons)
+
+
+def answer(speaks: Voice, word: str, shown: str, count: int) -> str:
+    """What the coach presses or types in answer to a question about so many reports."""
+    return speaks.say(f"group.ask.{word}", count, name=shown)
+
+
+def _line(speaks: Voice, one: Waiting, *, own: bool) -> str:
     kind = "beyond" if one.exercise else "told"
     exercise = speaks.exercise(one.exercise) if own and one.exercise else speaks.say("group.ask.some")
-    day = f"{speaks.weekday(one.on)} {speaks.date(one.on)}"
-    text = speaks.say(f"group.ask.{kind}", title=found.noun.title, name=shown, exercise=exercise, day=day)
-    offered = [word for word in ASKED if word != "always" or not one.exercise]
-    buttons = tuple(Button(speaks.say(f"group.ask.{word}", name=shown), f"c:{word}:{one.id}") for word in offered)
-    return Letter(text, kind="summary", person=found.coach, buttons=buttons)
+    return speaks.say(f"group.ask.{kind}", exercise=exercise, day=f"{speaks.weekday(one.on)} {speaks.date(one.on)}")

@@ -16,6 +16,10 @@ from core.model.challenge import Challenge, Entrant, Stay, Word
 
 _CODE_BYTES: Final = 12
 _DAY: Final = timedelta(days=1)
+_LIVE: Final = ("new", "on")
+"""States in which a challenge can be joined; a new one is not posted yet, because it was opened in quiet hours."""
+_WATCHED: Final = (*_LIVE, "ending")
+"""States in which something is still to be posted."""
 _OPEN: Final = select(challenge, person.c.language).join(person, person.c.id == challenge.c.coach)
 
 
@@ -52,7 +56,7 @@ class Waiting:
 
 
 def add(conn: Connection, chat: int, coach: int, noun: Challenge, zone: str, thread: int | None) -> int:
-    """A new challenge, with a code by which people without a coach come in; it stands in the group for all to see."""
+    """A new challenge, not posted yet, with a code by which people without a coach come in; the group will see it."""
     values = {
         "chat": chat,
         "coach": coach,
@@ -63,7 +67,7 @@ def add(conn: Connection, chat: int, coach: int, noun: Challenge, zone: str, thr
         "teams": json.dumps(list(noun.teams), ensure_ascii=False),
         "zone": zone,
         "thread": thread,
-        "state": "on",
+        "state": "new",
         "closed": 0,
         "door": secrets.token_urlsafe(_CODE_BYTES),
     }
@@ -73,7 +77,7 @@ def add(conn: Connection, chat: int, coach: int, noun: Challenge, zone: str, thr
 
 def in_chat(conn: Connection, chat: int) -> Open | None:
     """What is on in a group's chat."""
-    query = _OPEN.where(challenge.c.chat == chat, challenge.c.state == "on")
+    query = _OPEN.where(challenge.c.chat == chat, challenge.c.state.in_(_LIVE))
     row = conn.execute(query.order_by(challenge.c.id.desc()).limit(1)).one_or_none()
     return _open(row) if row else None
 
@@ -85,7 +89,7 @@ def get(conn: Connection, key: int) -> Open:
 
 def by_door(conn: Connection, code: str) -> Open | None:
     """What a code lets into, while it is on."""
-    query = _OPEN.where(challenge.c.door == code, challenge.c.state == "on")
+    query = _OPEN.where(challenge.c.door == code, challenge.c.state.in_(_LIVE))
     row = conn.execute(query).one_or_none()
     return _open(row) if row else None
 
@@ -93,20 +97,20 @@ def by_door(conn: Connection, code: str) -> Open | None:
 def of_person(conn: Connection, who: int) -> list[Open]:
     """What a person takes part in that is on, oldest first."""
     mine = select(entrant.c.challenge).where(entrant.c.person == who)
-    query = _OPEN.where(challenge.c.id.in_(mine), challenge.c.state == "on").order_by(challenge.c.id)
+    query = _OPEN.where(challenge.c.id.in_(mine), challenge.c.state.in_(_LIVE)).order_by(challenge.c.id)
     return [_open(row) for row in conn.execute(query)]
 
 
 def of_coach(conn: Connection, coach: int) -> list[Open]:
     """What a coach has opened that is on, oldest first."""
-    query = _OPEN.where(challenge.c.coach == coach, challenge.c.state == "on").order_by(challenge.c.id)
+    query = _OPEN.where(challenge.c.coach == coach, challenge.c.state.in_(_LIVE)).order_by(challenge.c.id)
     return [_open(row) for row in conn.execute(query)]
 
 
 def to_look_at(conn: Connection, before: datetime) -> list[int]:
     """Challenges that were not looked at since then."""
     stale = challenge.c.looked.is_(None) | (challenge.c.looked < before)
-    return list(conn.execute(select(challenge.c.id).where(challenge.c.state == "on", stale)).scalars())
+    return list(conn.execute(select(challenge.c.id).where(challenge.c.state.in_(_WATCHED), stale)).scalars())
 
 
 def mark(conn: Connection, key: int, **values: object) -> None:
@@ -242,9 +246,11 @@ def waiting(conn: Connection, number: int) -> Waiting | None:
     return _waiting(row) if row else None
 
 
-def still_waiting(conn: Connection, key: int, who: int) -> list[Waiting]:
-    """The reports of a member that still wait."""
-    query = select(verdict).where(verdict.c.challenge == key, verdict.c.person == who, verdict.c.word == "waits")
+def still_waiting(conn: Connection, key: int, who: int | None = None) -> list[Waiting]:
+    """The reports that were asked about and still wait, the oldest question first: of one member, or of all."""
+    query = select(verdict).where(verdict.c.challenge == key, verdict.c.word == "waits")
+    if who is not None:
+        query = query.where(verdict.c.person == who)
     return [_waiting(row) for row in conn.execute(query.order_by(verdict.c.id))]
 
 
@@ -254,8 +260,10 @@ def settle(conn: Connection, number: int, word: Word) -> None:
 
 
 def rule(conn: Connection, key: int, who: int, on: date, word: Word) -> None:
-    """The coach's word on a member's session of a day, asked for or not."""
+    """The coach's word on a member's session of a day, asked for or not; and on all of that day that still waits."""
     ask(conn, key, who, on, "")
+    same_day = (verdict.c.challenge == key, verdict.c.person == who, verdict.c.on == on)
+    conn.execute(update(verdict).where(*same_day, verdict.c.word == "waits").values(word=word))
     conn.execute(update(verdict).where(*_is(who=who, key=key, on=on, exercise="")).values(word=word))
 
 

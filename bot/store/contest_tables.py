@@ -20,7 +20,7 @@ challenge = _table(
     _text("teams"),
     _text("zone"),
     _whole("thread", nullable=True),
-    _text("state"),  # on, over, ended
+    _text("state"),  # new (not posted yet), on, over, ending (not said yet), ended
     _whole("closed"),  # weeks that are closed
     _text("door", nullable=True),  # the code by which people without a coach come in
     _whole("post", nullable=True),  # this week's standings, in the outbox

@@ -5,6 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import get_args
 
+from core.evidence.numbers import value
 from core.model.challenge import Challenge, Standing, Table
 from core.model.quantities import Way
 from core.say.render import Voice
@@ -62,18 +63,26 @@ def final(voice: Voice, challenge: Challenge, table: Table) -> str:
 
 
 def _lines(voice: Voice, table: Table) -> Iterable[str]:
-    if not any(one.place for one in table.standings):
+    if not table.standings:
         yield voice.say("group.none")
     for one in table.standings:
-        yield _line(voice, one)
+        if one.place is not None and one.points is not None:
+            kept = voice.say("group.line.kept", one.planned, n=one.kept, planned=one.planned) if one.planned else ""
+            slots = {"points": _points(voice, one.points), "kept": kept, "trend": _trend(voice, one)}
+            yield voice.say("group.line", place=one.place, name=one.shown, **slots)
+    yield from _unplaced(voice, [one for one in table.standings if one.place is None])
 
 
-def _line(voice: Voice, one: Standing) -> str:
-    kept = voice.say("group.line.kept", one.planned, n=one.kept, planned=one.planned) if one.planned else ""
-    if one.place is None or one.points is None:
-        return voice.say("group.line.new", name=one.shown, kept=kept)
-    points = _points(voice, one.points)
-    return voice.say("group.line", place=one.place, name=one.shown, points=points, kept=kept, trend=_trend(voice, one))
+def _unplaced(voice: Voice, those: list[Standing]) -> Iterable[str]:
+    """Those with too few chances for a place, on one line."""
+    each = [
+        voice.say("group.line.new.one", name=one.shown, kept=one.kept, planned=one.planned)
+        if one.planned
+        else one.shown
+        for one in those
+    ]
+    if each:
+        yield voice.say("group.line.new", n=round(value("challenge.least_sessions")), list=voice.listed(each))
 
 
 def _points(voice: Voice, points: int) -> str:

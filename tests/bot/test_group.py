@@ -50,10 +50,9 @@ async def test_a_week_of_posts_one_message_edited_and_a_new_one_at_the_close(tmp
         assert await here.look() == []
         here.to(1, 9)
         (first,) = await here.look()
-        assert first.split("\n")[:3] == [
+        assert first.split("\n")[:2] == [
             "Six, week 1 of 3.",
-            "Nobody has a place yet.",
-            "R-h: no place yet, 1 of 1 session",
+            "No place yet (it takes 2 planned sessions): R-h 1 of 1, T-s 0 of 1",
         ]
         assert "Steps this week: more repetitions (R-h)." in first
         here.to(1, 9, 20)
@@ -179,7 +178,7 @@ async def test_how_to_say_it_and_the_coachs_language(tmp_path: Path) -> None:
         await here.train(RUTH, minutes=0)
         here.to(1, 11)
         assert "Woche 1 von 3" in (await here.look())[0]
-        assert await here.room.say(INES, "zählt") == ["Gezählt."]
+        assert await here.room.say(INES, "zählt") == ["R-h: gezählt."]
 
 
 async def test_what_is_looked_at_twice_at_once_is_posted_once(tmp_path: Path) -> None:

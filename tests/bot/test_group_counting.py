@@ -57,13 +57,14 @@ async def test_a_session_told_in_one_go_waits_for_the_coach(tmp_path: Path) -> N
         for day in (0, 3):
             here.to(day, 18)
             await here.train(RUTH, minutes=0)
-        here.to(4, 11)
-        before = len(here.room.wire.texts(INES))
-        await here.look()
-        asked = here.room.wire.texts(INES)[before:]
-        assert asked == ["Six: R-h's session of Monday 2 March was not told while it happened. Count it?"]
+            here.to(day + 1, 11)
+            await here.look()
+        asked = [text for text in here.room.wire.texts(INES) if "waits for your word" in text]
+        first = "Six: a report of R-h waits for your word.\nMonday 2 March: not told while it happened\nCount it?"
+        assert asked == [first]
         assert (await lines(here))[0] == "1. R-h: 0 points, 0 of 2 sessions"
-        assert await here.room.say(INES, "yes, always for R-h") == ["Counted, and so are R-h's later ones."]
+        trusted = "R-h: counted, and so is what is told in one go from now on."
+        assert await here.room.say(INES, "yes, always for R-h") == [trusted]
         assert (await lines(here))[0] == "1. R-h: 100 points, 2 of 2 sessions"
         here.to(7, 18)
         await here.train(RUTH, minutes=0)
@@ -81,18 +82,25 @@ async def test_a_report_beyond_belief_waits_for_the_coach(tmp_path: Path) -> Non
         await here.train(RUTH, "20 20")
         here.to(11, 11)
         await here.look()
-        asked = [text for text in here.room.wire.texts(INES) if "far above the forecast" in text]
-        assert len(asked) == 2
+        (asked,) = [one for one in here.room.wire.sent if "far above the forecast" in one.text]
+        assert asked.text.split("\n") == [
+            "Six: 2 reports of R-h wait for your word.",
+            "Thursday 12 March, barbell back squat: far above the forecast",
+            "Thursday 12 March, one-arm dumbbell row: far above the forecast",
+            "Count them?",
+        ]
+        assert [label for label, _ in asked.buttons] == ["count them", "don't count them"]
+        yes = asked.buttons[0][1]
         waiting = [row for row in await here.room.rows(verdict) if row.word == "waits"]
         assert {row.exercise for row in waiting} == {SQUAT, ROW}
         points = (await lines(here))[0]
-        await here.press(RUTH, f"c:yes:{waiting[0].id}", chat=RUTH, private=True)
+        await here.press(RUTH, yes, chat=RUTH, private=True)
         assert (await lines(here))[0] == points  # it is the coach's word, nobody else's
-        await here.press(INES, f"c:yes:{waiting[0].id}", chat=INES, private=True)
-        await here.press(INES, f"c:no:{waiting[1].id}", chat=INES, private=True)
-        assert here.room.wire.texts(INES)[-2:] == ["Counted.", "Not counted."]
+        await here.press(INES, yes, chat=INES, private=True)
+        assert here.room.wire.texts(INES)[-1] == "R-h: counted."
+        assert {row.word for row in await here.room.rows(verdict)} == {"yes"}
         assert (await lines(here))[0] != points
-        await here.press(INES, f"c:no:{waiting[0].id}", chat=INES, private=True)
+        await here.press(INES, asked.buttons[1][1], chat=INES, private=True)
         assert here.room.wire.texts(INES)[-1] == "That was settled already."
 
 
@@ -106,11 +114,16 @@ async def test_what_the_coach_refused_is_no_part_of_the_forecast_for_later_repor
         here.to(11, 11)
         await here.look()
         (first, second) = await here.room.rows(verdict)
-        await here.press(INES, f"c:no:{first.id}", chat=INES, private=True)
+        await here.press(INES, f"c:no:{first.id}", chat=INES, private=True)  # the older of the two alone
         await here.press(INES, f"c:yes:{second.id}", chat=INES, private=True)
+        here.to(14, 11)
+        await here.look()
         here.to(14, 18)
         await here.train(RUTH, "20 20")
         here.to(15, 11)
+        await here.look()
+        assert len(await here.room.rows(verdict)) == 2  # asked about with the week's others, at its close
+        here.to(21, 11)
         await here.look()
         assert [row.exercise for row in await here.room.rows(verdict)] == [
             first.exercise,
@@ -165,7 +178,7 @@ async def test_a_good_part_of_the_time_that_the_sets_take_is_enough(tmp_path: Pa
         await here.look()
         waiting = [row.word for row in await here.room.rows(verdict)]
         assert waiting == ["waits"]
-        assert any("T-s's session of Thursday" in text for text in here.room.wire.texts(INES))
+        assert any("T-s" in text and "Thursday 5 March: not told" in text for text in here.room.wire.texts(INES))
 
 
 async def test_after_a_restart_the_standings_are_the_same(tmp_path: Path) -> None:

@@ -44,7 +44,7 @@ async def test_a_stranger_joins_by_a_short_joining_of_their_own(tmp_path: Path) 
         here.to(0, 18)
         await here.train(OTHER)
         here.to(1, 11)
-        assert "Wren: no place yet, 1 of 1 session" in "\n".join(await lines(here))
+        assert "No place yet (it takes 2 planned sessions): Wren 1 of 1" in "\n".join(await lines(here))
         rows = await here.room.rows(inbox)
         assert [row.body for row in rows if row.chat == 0] == [""]
 
@@ -102,9 +102,7 @@ async def test_moved_off_aching_and_pausing(tmp_path: Path) -> None:
         closed = here.posts()[-1].split("\n")[1:]
         assert closed == [
             "1. R-h: 100 points, 2 of 2 sessions",
-            "M-a: no place yet, 0 of 1 session",
-            "P-t: no place yet, 0 of 1 session",
-            "T-s: no place yet, 1 of 1 session",
+            "No place yet (it takes 2 planned sessions): M-a 0 of 1, P-t 0 of 1, T-s 1 of 1",
             "Steps this week: more repetitions (R-h, T-s).",
         ]
         assert await here.in_group(PIET, "back") == ["P-t is back from tomorrow."]
@@ -147,9 +145,7 @@ async def test_a_missed_session_made_up_for_and_a_plan_changed_afterwards(tmp_pa
             )
         here.to(3, 11)
         assert await lines(here) == [
-            "Nobody has a place yet.",
-            "R-h: no place yet, 1 of 1 session",
-            "T-s: no place yet, 0 of 1 session",
+            "No place yet (it takes 2 planned sessions): R-h 1 of 1, T-s 0 of 1",
             "Steps this week: more repetitions (R-h).",
         ]
 
@@ -179,7 +175,7 @@ async def test_a_member_who_blocks_the_service_still_counts(tmp_path: Path) -> N
         await here.train(RUTH)
         await here.room.hear(here.room.raw(kind="gone", chat=RUTH))
         here.to(1, 11)
-        assert "R-h: no place yet, 1 of 1 session" in (await here.look())[0]
+        assert "No place yet (it takes 2 planned sessions): R-h 1 of 1" in (await here.look())[0]
 
 
 async def test_one_member_in_two_groups_of_one_coach(tmp_path: Path) -> None:

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from core.evidence.exercises import EXERCISES
-from tests.sim.group_season import BOASTS, LATE, LEAVES, SHOWN, season_in
+from tests.sim.group_season import ASKS, BOASTS, LATE, LEAVES, SHOWN, season_in
 
 UNITS = "kg|lb|lbs|kilos?|pounds?|reps?|sets?|s|cm|m|of 10(?! sessions)"
 FIGURES = re.compile(rf"\b\d+([.,]\d+)?\s*({UNITS})\b", re.IGNORECASE)
@@ -41,7 +41,7 @@ async def test_a_season_of_the_demo_group(tmp_path: Path) -> None:
     assert SHOWN[LATE] in closes[-1]
     assert SHOWN[LEAVES] in closes[0]
     assert SHOWN[LEAVES] not in closes[-1]
-    asked = [one.text for one in season.room.wire.sent if "Count it?" in one.text]
+    asked = [one.text for one in season.room.wire.sent if ASKS in one.text]
     assert any(SHOWN[BOASTS] in text for text in asked)
     lines = [line for line in posts[-1].split("\n") if re.match(r"\d+\. ", line)]
     assert int(lines[-1].split(".")[0]) > 1

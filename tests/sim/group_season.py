@@ -34,6 +34,8 @@ SHOWN: Final = ("Mi", "Big T", "R.", "Kettle", "Odd", "Sun", "Quay", "Gull", "Ab
 LATE, LEAVES, HURT, BOASTS = 4, 6, 8, 10
 """Which of them comes late, leaves, is hurt, boasts: by their place among the members."""
 ACHES: Final = ("left knee", "lower back", "right shoulder")
+ASKS: Final = "for your word"
+"""Part of every question to the coach about what waits."""
 HURTS, HEALED = 14, 28
 """Days after the first Monday."""
 
@@ -171,7 +173,7 @@ def _book(conn: Any, user: int, at: datetime) -> Book:
 
 async def _coach_answers(season: Season) -> None:
     """The coach lets count what honest members told, and not what the boaster did."""
-    asked = [one for one in season.room.wire.sent if one.chat == INES and one.buttons and "Count it?" in one.text]
+    asked = [one for one in season.room.wire.sent if one.chat == INES and one.buttons and ASKS in one.text]
     for one in asked[season.answered :]:
         season.answered += 1
         boast = SHOWN[BOASTS] in one.text
@@ -192,7 +194,7 @@ async def season_in(folder: Path) -> Season:
 def transcript(season: Season) -> str:
     """The season as the group saw it, then what the coach was asked."""
     lines = [f"{'(the same message, written over)' if over else '-' * 40}\n{text}\n" for text, over in season.posts()]
-    asked = [one.text for one in season.room.wire.sent if one.chat == INES and "Count it?" in one.text]
+    asked = [one.text for one in season.room.wire.sent if one.chat == INES and ASKS in one.text]
     return "\n".join([*lines, "The coach was asked:", *asked]) + "\n"
 
 
