@@ -30,7 +30,7 @@ def chatters(s: Stream, first: int, last: int, parsed: Parsed) -> bool:
 def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> bool:
     """Whether the stretch is a report of sets. May note that an unknown name stands where an exercise would."""
     groups = parsed.groups
-    strong = any(_strong(group) or _held(group, stretch) for group in groups)
+    strong = any(_strong(group) or _held(group, stretch) for group in groups) or _misses(parsed)
     strange = _strange(s, stretch, groups)
     chat = sum(s.all[i].has("CHAT") for first, last in stretch.ranges for i in range(first, last))
     if _cardio(s, stretch):
@@ -38,7 +38,7 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     if not any(group.reps or group.like for group in groups) and (
         not (known or stretch.mention)
         or (stretch.mention is not None and stretch.mention.lacking)
-        or (_any_strange(s, stretch) and (chat or not _right_behind(s, stretch)))
+        or (_any_strange(s, stretch) and (chat or not _right_behind(s, stretch)) and not _misses(parsed))
     ):
         return False
     if stretch.mention is None and not known and all(group.like or _loads_only(group) for group in groups):
@@ -63,6 +63,11 @@ def _only_counts(s: Stream) -> bool:
     numbers = sum(lexeme.has("NUM") for lexeme in s.all)
     return numbers >= LEAST_LIST and all(
         lexeme.has("NUM", "COMMA", "SLASH", "AND", "NL", "STOP", "FILLER") for lexeme in s.all
+def _misses(parsed: Parsed) -> bool:
+    """'missed the third on 100': the repetition missed is named, which is only told of a set."""
+    return any(placed.remark.what == "failed" and placed.remark.value is not None for placed in parsed.placed)
+
+
     )
 
 

@@ -130,6 +130,8 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         return Atom("NOT", i, i)
     if s.all[i].is_word("again") and i and s.all[i - 1].has(*_STATES) and not s.all[i - 1].has("FORM"):
         return Atom("W", i, i, text="again")
+    if s.is_(i, "ALLN"):
+        return Atom("ALL", i, i, s.all[i].num("ALLN"), text="ALL")
     for kind, atom in _PLAIN_ATOMS:
         if s.is_(i, kind):
             return Atom(atom, i, i, text=s.all[i].text if kind == "SAME" else kind)
@@ -167,6 +169,7 @@ _FORMING: Final = frozenset(
     {
         *_LINKS,
         *(kind for kind, _ in _PLAIN_ATOMS),
+        "ALLN",
         "NUM",
         "STRIDEQ",
         "LOADQ",

@@ -5,19 +5,22 @@ This module walks the atoms and hands each to the module that knows it; what a g
 
 from collections.abc import Callable
 from dataclasses import replace
+from itertools import pairwise
 from typing import Final
 
 from core.read.atoms import Atom, LoadSaid
 from core.read.counting import count_of_sets, counts, leading_times
 from core.read.cursor import COUNTS, Cursor
-from core.read.groups import Group, Parsed, Placed
+from core.read.groups import Group, Parsed, Placed, leads_with_load
 from core.read.linking import behind_link, linked
 from core.read.sameness import as_before, told_just_now
+from core.read.spreading import spread_out
 
 
-def parse(atoms: list[Atom], *, named: bool = True) -> Parsed:
-    """All groups and remarks of a stretch. ``named``: the stretch names its exercise."""
-    c = Cursor(_remarks_behind(atoms), named)
+def parse(atoms: list[Atom], *, named: bool = True, loaded: bool = False) -> Parsed:
+    """All groups and remarks of a stretch. ``named``: it names its exercise; ``loaded``: that has an outside load."""
+    told = _times_listed(_remarks_behind(atoms))
+    c = Cursor(spread_out(told) if loaded else told, named)
     while c.i < len(c.a):
         at = c.i
         _step(c, c.a[at])
@@ -68,6 +71,7 @@ def _word(c: Cursor, atom: Atom) -> None:
         c.near_last = True
     elif kind == "ALL":
         c.near_all = True
+        _so_many(c, atom)
     elif kind == "WORKING":
         c.working = True
     elif kind == "UNI":
@@ -78,6 +82,24 @@ def _word(c: Cursor, atom: Atom) -> None:
         c.amending_nth = int(atom.value)
     elif kind == "W":
         c.out.strangers.append(atom.first)
+
+
+def _so_many(c: Cursor, atom: Atom) -> None:
+    """'8 on all 3', 'all three sets of 8': how many sets there were, where they are told as one."""
+    groups = c.out.groups
+    if atom.value < 2:
+        return
+    if not groups:
+        j = c.i + 1 + (c.kind(c.i + 1) in ("OF", "AT"))
+        if c.kind(j) in (*COUNTS, "L") and c.sets is None:
+            c.sets = atom.value
+        return
+    only = groups[0]
+    told_once = len(groups) == 1 and len(only.reps) - leads_with_load(only) == 1 and not only.like
+    alone = told_once and only.sets is None and only.lead != atom.value
+    if alone and not (only.bare and only.load is None and c.named and c.kind(c.i + 1) == "AT"):
+        only.sets = atom.value
+        only.last = max(only.last, atom.last)
 
 
 def _separator(c: Cursor, atom: Atom) -> None:
@@ -230,6 +252,18 @@ def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
         ):
             out[i + 1 : i + 4] = [out[i + 2], out[i + 3], out[i + 1]]
     return out
+
+
+def _times_listed(atoms: list[Atom]) -> list[Atom]:
+    """'10 times, 10 times, 8 times': several in a row count repetitions."""
+    times = [i for i, atom in enumerate(atoms) if atom.kind == "T"]
+    near = {
+        a
+        for a, b in pairwise(times)
+        if all(one.kind == "SEP" for one in atoms[a + 1 : b]) and atoms[a].value <= 2 * atoms[b].value
+    }
+    listed = near | {b for a, b in pairwise(times) if a in near}
+    return [replace(atom, kind="R") if i in listed else atom for i, atom in enumerate(atoms)] if listed else atoms
 
 
 def _linked_next(atoms: list[Atom], i: int) -> bool:

@@ -19,7 +19,7 @@ from core.read.grammar import parse
 from core.read.groups import Parsed, leads_with_load
 from core.read.labels import label
 from core.read.lexemes import mark
-from core.read.loads import PLATES_ONLY, is_barbell
+from core.read.loads import PLATES_ONLY, is_barbell, outside
 from core.read.modifiers import remarks
 from core.read.moods import mark_undone
 from core.read.names import Mention
@@ -164,7 +164,8 @@ class Message:
         atoms = [
             atom for first, last in stretch.ranges for atom in atomiser.atoms(first, last, sided=sided, barred=barred)
         ]
-        parsed = parse(atoms, named=stretch.mention is not None)
+        loaded = all(one in EXERCISES and outside(EXERCISES[one]) for one in ids)
+        parsed = parse(atoms, named=stretch.mention is not None, loaded=loaded)
         held = any(one in EXERCISES and EXERCISES[one].pattern in ("hold", "carry") for one in ids)
         prune(self.stream, stretch, parsed, held=held)
         return parsed

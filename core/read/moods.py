@@ -6,6 +6,7 @@ Knows how people frame what they say; nothing of sets or exercises.
 from collections.abc import Iterator
 from typing import Final
 
+from core.read.aims import aimed, contrasts, meant_to_be
 from core.read.stream import Clause, Stream
 
 _CLAUSE_ENDS: Final = ("COMMA", "BUT", "THEN", "OPEN", "CLOSE")
@@ -83,10 +84,13 @@ def _mark_asked(out: list[Clause]) -> None:
 def mark_undone(s: Stream) -> set[int]:
     """Indices of the lexemes whose counts were not done."""
     undone: set[int] = set()
-    if not s.says(_FRAMING) and "?" not in s.text:
+    if not s.says(_FRAMING) and not s.says(_CONTRAST) and "?" not in s.text:
         return undone
     carry = line_carry = heading = theirs = False
     for before, clause in _pairs(clauses(s)):
+        if meant_to_be(s, clause):
+            undone.update(range(clause.first, clause.last))
+            continue
         resumes = s.all[clause.first].is_word("resumes")
         line_carry = line_carry and not resumes and not (clause.opens_line and clause.blank_before)
         heading = heading and not (clause.opens_line or resumes)
@@ -97,6 +101,8 @@ def mark_undone(s: Stream) -> set[int]:
         counts = [i for i in range(first, last) if _counts(s, i)]
         theirs = _still_theirs(s, clause, counts, theirs=theirs)
         verdict = _verdict(s, clause, counts)
+        if carry and verdict is None and counts and before is not None and contrasts(s, before, clause):
+            carry = False
         if theirs and counts and not verdict:
             verdict = range(first, last)
         if verdict is None:
@@ -224,6 +230,9 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     if coming is not None and counts and counts[-1] < coming and done is None:
         return whole
     wish = _find(s, clause, "UNDONE", "UNDONEBACK")
+    missed = aimed(s, clause, counts)
+    if missed is not None:
+        return missed
     if wish is not None and not (done is not None and done > wish and not _future_done(s, wish)):
         before = [i for i in counts if i < wish]
         after = [i for i in counts if i > wish]
@@ -238,8 +247,10 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     return None
 
 
+_CONTRAST: Final = frozenset({"BUT"})
 _FRAMING: Final = frozenset(
     {
+        "ATTEMPT",
         "DONE",
         "DIDNT",
         "ASKWORD",

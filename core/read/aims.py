@@ -1,0 +1,58 @@
+"""What was aimed at, beside what came of it: wanted 8 got 6; should have been 8 but only 7.
+
+Knows how an aim of the past is told; nothing of sets or exercises.
+"""
+
+from typing import Final
+
+from core.read.stream import Clause, Stream
+
+
+def aimed(s: Stream, clause: Clause, counts: list[int]) -> range | None:
+    """'was going for 8 got 6': what was aimed at and then what was done; only the aim is undone."""
+    for i in range(clause.first, clause.last):
+        if not s.is_(i, "UNDONE", "ATTEMPT") or i in s.used:
+            continue
+        done = next((k for k in range(i + 1, clause.last) if s.is_(k, "DONE")), None)
+        if done is None:
+            return None
+        aims = [k for k in counts if i < k < done]
+        got = [k for k in counts if k > done]
+        if not aims or not got or (s.is_(i, "ATTEMPT") and not _fewer(s, aims, got)):
+            return None
+        return range(i, done)
+    return None
+
+
+def _fewer(s: Stream, aims: list[int], got: list[int]) -> bool:
+    """'went for 8 and got 7': both count repetitions, and fewer came than were tried."""
+    aim, done = s.all[aims[-1]], s.all[got[0]]
+    bare = len(aims) == 1 and aim.has("NUM") and done.has("NUM") and not s.is_(got[0] + 1, "X", "FOR")
+    return bare and done.value < aim.value <= MOST_AIMED
+
+
+MOST_AIMED: Final = 30.0
+"""More than this behind 'went for' is a load and no count of repetitions (common practice, no source)."""
+
+
+def contrasts(s: Stream, before: Clause, clause: Clause) -> bool:
+    """'the aim was 8 but 6 was all i had': an aim of the past, and behind a 'but' what came of it."""
+    words = [s.all[i] for i in range(before.first, before.last)]
+    past = any(word.text in _PAST or word.text.startswith("was ") for word in words)
+    return past and s.is_(clause.first - 1, "BUT")
+
+
+_PAST: Final = frozenset({"was", "were", "wanted", "hoped for", "meant to", "planned"})
+_MEANT: Final = frozenset({
+    "should be", "should have been", "shouldve been", "supposed to be", "was supposed to be", "was meant to be",
+    "meant to be",
+})  # fmt: skip
+"""What corrects a kept set where it stands alone, and tells an aim where a 'but' and a count follow."""
+
+
+def meant_to_be(s: Stream, clause: Clause) -> bool:
+    """'should have been 8 but only 7': the aim, and behind the 'but' what came of it."""
+    if not s.is_(clause.last, "BUT") or not any(s.is_(i, "NUM", "LOADQ") for i in range(clause.last, len(s))):
+        return False
+    opens = s.skip(clause.first, "FILLER", "ARTICLE", "THAT")
+    return opens < clause.last and s.all[opens].text in _MEANT
