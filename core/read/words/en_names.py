@@ -62,7 +62,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "bor": "bor, bbr",
     "pendlay": "pendlay, pendlays, penlay, pendley",
     "tbar": "t bar, tbar, t bars",
-    "chestsupported": "chest supported, chest support, chest supp, chestsupported, csr",
+    "chestsupported": "chest supported, chest support, chest supp, chest sup, chest suppd, chestsupported, csr",
     "onearm": "one arm, onearm, single arm, 1 arm, one armed, sa, single handed, one handed, one hand, single hand, singlearm",
     "inverted": "inverted, australian, bodyweight inverted, ring, rings",
     "facepull": "face pull, face pulls, facepull, facepulls",
