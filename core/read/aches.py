@@ -138,6 +138,7 @@ def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left"
 def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float | None, list[int]]:
     """A number out of ten near the part: 3/10, 3 out of 10, maybe a 2, like 3."""
     del first
+    rated: tuple[float, list[int]] | None = None
     stop = end
     if end < len(s) and s.all[end].has("STOP", "NL"):
         stop = min(len(s), end + 6)
@@ -153,7 +154,14 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
             and not s.is_(i + 3, "SLASH")
             and not s.is_(i - 1, "SLASH")
         ):
-            return number, [i, i + 1, i + 2]
+            if rated is not None and (i < p or not _latest(s, i)):
+                break
+            rated = number, [*(rated[1] if rated is not None else []), i, i + 1, i + 2]
+    if rated is not None:
+        return rated
+    standing = _standing(s, p, end)
+    if standing is not None:
+        return s.num(standing), [k for k in range(p + 1, standing + 1) if s.num(k) is not None]
     for i in range(p + 1, end):
         number = s.num(i)
         if number is None or number > 10 or s.all[i].has("REPQ", "SETQ", "TIMESQ") or s.all[i].plural:
@@ -166,6 +174,44 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
         if told and not s.is_(i + 1, "X", "KG", "LB") and i - p <= 12 and s.num(i + 1) is None:
             return number, [i]
     return _closing(s, p, end)
+
+
+def _latest(s: Stream, i: int) -> bool:
+    """'3/10 last week, now 1/10': said to be how it is now."""
+    near = [s.all[k] for k in (*range(max(0, i - 3), i), *range(i + 3, min(i + 5, len(s))))]
+    return any(one.text in _NOW or one.text == "its" or one.has("UPTO", "OCCUPIED") for one in near)
+
+
+def _standing(s: Stream, p: int, end: int) -> int | None:
+    """'knee is a 2 now', 'knee was a 5 last week, its a 2 now': where the number stands that the part is at last."""
+    linked = s.all[p].text.endswith("s") and s.is_(p + 1, "ARTICLE")
+    found: int | None = None
+    for i in range(p + 1, end):
+        lexeme = s.all[i]
+        number = s.num(i)
+        if number is not None:
+            after = s.all[i + 1] if i + 1 < end else lexeme
+            past = after.has("PASTTIME", "WEEKDAY") or after.k.get("DAY", 0) != 0
+            telling = s.all[i - 1].has("ARTICLE", "TO", "AT", *_AMOUNTING) or any(
+                s.all[k].text in _NOW for k in (*range(max(p, i - 3), i), *range(i + 1, min(i + 3, end)))
+            )
+            counted = (
+                lexeme.has("REPQ", "SETQ", "TIMESQ") or lexeme.plural or s.is_(i + 1, "X", "KG", "LB", "NUM", "AND")
+            )
+            if linked and telling and not past and not counted and number <= TOP_LEVEL:
+                found = i
+        elif lexeme.has("BE", "FEEL", "OCCUPIED") or lexeme.text in _LINKS:
+            linked = True
+        elif not lexeme.has(
+            "FILLER", "AT", "ABOUT", "TO", "THAT", "COMMA", "PASTTIME", "DAY", "SELF", "PAIN", *_AMOUNTING
+        ):
+            break
+    return found
+
+
+_AMOUNTING: Final = ("ARTICLE", "UPTO", "COMPARED", "OCCUPIED", "GOODQ", "BADQ")
+_LINKS: Final = frozenset({"its", "went", "gone", "dropped", "got", "s", "come", "came"})
+_NOW: Final = frozenset({"now", "today", "atm", "currently", "rn", "tonight", "again"})
 
 
 def _closing(s: Stream, p: int, end: int) -> tuple[float | None, list[int]]:

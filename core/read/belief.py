@@ -27,6 +27,11 @@ def chatters(s: Stream, first: int, last: int, parsed: Parsed) -> bool:
     return not any(map(_strong, parsed.groups)) or not believable(s, alone, parsed, known=True)
 
 
+def reports(s: Stream, first: int, last: int, parsed: Parsed) -> bool:
+    """Whether a sentence says hardly anything but a set, and no word that is none of the trade's."""
+    return any(map(_strong, parsed.groups)) and not any(s.all[i].has("KNOWN", *STRANGE) for i in range(first, last))
+
+
 def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> bool:
     """Whether the stretch is a report of sets. May note that an unknown name stands where an exercise would."""
     groups = parsed.groups
@@ -58,16 +63,16 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     return strange == 0 and not chat
 
 
-def _only_counts(s: Stream) -> bool:
-    """'8 8 8' and nothing else: a list of counts, even where nothing says of what."""
-    numbers = sum(lexeme.has("NUM") for lexeme in s.all)
-    return numbers >= LEAST_LIST and all(
-        lexeme.has("NUM", "COMMA", "SLASH", "AND", "NL", "STOP", "FILLER") for lexeme in s.all
 def _misses(parsed: Parsed) -> bool:
     """'missed the third on 100': the repetition missed is named, which is only told of a set."""
     return any(placed.remark.what == "failed" and placed.remark.value is not None for placed in parsed.placed)
 
 
+def _only_counts(s: Stream) -> bool:
+    """'8 8 8' and nothing else: a list of counts, even where nothing says of what."""
+    numbers = sum(lexeme.has("NUM") for lexeme in s.all)
+    return numbers >= LEAST_LIST and all(
+        lexeme.has("NUM", "COMMA", "SLASH", "AND", "NL", "STOP", "FILLER") for lexeme in s.all
     )
 
 
@@ -175,7 +180,8 @@ def _loads_only(group: Group) -> bool:
 def _strong(group: Group) -> bool:
     """Said in a way that is hardly anything but a set."""
     if group.like:
-        return bool(group.reps or group.load or group.load_change or group.reps_change or group.sets)
+        told = group.reps or group.load or group.load_change or group.reps_change or group.sets
+        return bool(told) or group.planned
     if not group.reps:
         return False
     if group.chained and (group.load is not None or group.lead is not None or group.sets is not None):

@@ -12,7 +12,7 @@ def dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> b
     """Whether what tells the sign is no report of the lifter's own body, now."""
     a, b = told.first, told.last
     first, last = sentence[0], max(sentence[1], b + 1)
-    if denied(s, a, first) or (b != a and denied(s, b, max(first, a + 1), told.said)):
+    if denied(s, a, first) or (b != a and denied(s, b, max(first, a + 1), told.said, of_it=True)):
         return True
     near = range(max(first, a - 30), min(last, b + 30))
     if any(s.all[i].has("LONGAGO", "JOKE") or year(s, i) for i in near):
@@ -155,8 +155,11 @@ def _negated(s: Stream, at: int, first: int) -> bool:
     return any(s.all[i].has("NEG") for i in range(max(first, at - 4), at))
 
 
-def denied(s: Stream, at: int, first: int, said: frozenset[int] = frozenset()) -> bool:
-    """'no', 'not', 'without' before the sign, with only a list or fillers between."""
+def denied(s: Stream, at: int, first: int, said: frozenset[int] = frozenset(), *, of_it: bool = False) -> bool:
+    """'no', 'not', 'without' before the sign, with only a list or fillers between.
+
+    ``of_it``: only what stands between a part of the body and what it does is looked at.
+    """
     for i in range(at - 1, max(first, at - 14) - 1, -1):
         lexeme = s.all[i]
         unable = lexeme.is_word("not") and i > first and s.all[i - 1].is_word("can", "could", "will", "would")
@@ -167,7 +170,7 @@ def denied(s: Stream, at: int, first: int, said: frozenset[int] = frozenset()) -
         if lexeme.is_word("nothing") and at - i <= 2:
             return True
         if lexeme.has("NEG") and (not lexeme.is_word("denying") or (lexeme.is_word("never", "doesnt") and at - i <= 3)):
-            return not _goes_on(s, i, at)
+            return not _goes_on(s, i, at, of_it=of_it)
         if lexeme.has("BUT", "THEN", "DONE", "STOP", "NL") or lexeme.is_word("i", "my", "im"):
             if (
                 lexeme.is_word("i", "my", "im")
@@ -179,9 +182,31 @@ def denied(s: Stream, at: int, first: int, said: frozenset[int] = frozenset()) -
     return False
 
 
-def _goes_on(s: Stream, neg: int, at: int) -> bool:
-    """Whether something new is said between the denial and the sign: a comma with a verb, a number."""
-    return any(s.all[i].has("COMMA") and not _listed(s, i, at) for i in range(neg + 1, at))
+def _goes_on(s: Stream, neg: int, at: int, *, of_it: bool) -> bool:
+    """Whether something new is said between the denial and the sign: a comma with a verb, a number.
+
+    A denial ``of_it``, between a part of the body and what it does, is of that part.
+    """
+    commas = [i for i in range(neg + 1, at) if s.all[i].has("COMMA")]
+    if commas and not of_it and not any(s.all[i].has(*BODY_KINDS, *_DENIABLE) for i in range(neg + 1, commas[0])):
+        return True
+    return any(not _listed(s, i, at) for i in commas)
+
+
+_DENIABLE: Final = (
+    "SWELL",
+    "DARK",
+    "DROOP",
+    "PAIN",
+    "CHESTSIGN",
+    "NERVESIGN",
+    "INJURYSIGN",
+    "HEARTSIGN",
+    "BREATHPART",
+    "SORENESS",
+    "OTHER",
+)
+"""What a list of denied things may begin with; 'no idea, ...' denies nothing of the body."""
 
 
 def _listed(s: Stream, comma: int, at: int) -> bool:

@@ -8,7 +8,7 @@ from typing import Final
 from core.model.acts import AsPlanned, Begin, Bodyweight, Finish, Next, Skip
 from core.model.quantities import to_kg
 from core.model.reading import Setting
-from core.read.flowed import FlowAct, Flowed, one_of
+from core.read.flowed import FlowAct, Flowed, planned_one
 from core.read.moods import clauses
 from core.read.names import Mention
 from core.read.stream import Clause, Stream
@@ -62,7 +62,7 @@ class Flow:
         return [i for i in range(clause.first, clause.last) if self._s.is_(i, "EX")]
 
     def _exercise(self, i: int) -> str | None:
-        return one_of(self._s.all[i].mention, self._setting)
+        return planned_one(self._s.all[i].mention, self._setting)
 
     def _live(self, i: int) -> bool:
         return i not in self._undone

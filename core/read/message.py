@@ -8,7 +8,7 @@ from core.model.acts import Act, AsPlanned, Begin, Finish, Next, SetAct, Skip, S
 from core.model.reading import About, Ask, Option, Reading, Setting
 from core.read.amends import Amender
 from core.read.attach import attach
-from core.read.belief import believable, chatters, prune
+from core.read.belief import believable, chatters, prune, reports
 from core.read.days import Spans, day_at, days
 from core.read.doubts import Doubt
 from core.read.erasing import erasures, taken_back
@@ -140,8 +140,8 @@ class Message:
         atomiser = Atomiser(s, said)
         known = self._unnamed() is not None
         found = stretches(s, known=known)
-        for stretch in found if any(one.mention is not None for one in found) else ():
-            self._hush(atomiser, stretch)
+        for stretch in found:
+            self._hush(atomiser, stretch, alone=all(one.mention is None for one in found))
         parts = [(stretch, self._parse(atomiser, stretch)) for stretch in found]
         self._share_rounds(parts)
         for stretch, parsed in parts:
@@ -150,11 +150,20 @@ class Message:
             if believable(s, stretch, parsed, known=known):
                 self._settle(stretch, parsed, spans)
 
-    def _hush(self, atomiser: Atomiser, stretch: Stretch) -> None:
-        """A sentence of chat beside a report counts nothing: each is weighed as if it stood alone."""
+    def _hush(self, atomiser: Atomiser, stretch: Stretch, *, alone: bool) -> None:
+        """A sentence of chat beside a report counts nothing: each is weighed as if it stood alone.
+
+        ``alone``: nothing in the message is named; then only what comes before a plain report is beside it.
+        """
         s = self.stream
-        for first, last in sentences_of(s, stretch):
-            if chatters(s, first, last, parse(atomiser.atoms(first, last), named=False)):
+        parsed = [(*one, parse(atomiser.atoms(*one), named=False)) for one in sentences_of(s, stretch)]
+        if alone:
+            plain = [n for n, (first, last, found) in enumerate(parsed) if reports(s, first, last, found)]
+            if plain and all(chatters(s, *one) for one in parsed[: plain[0]]):
+                stretch.ranges = [(parsed[plain[0]][0], stretch.ranges[-1][1])]
+            return
+        for first, last, found in parsed:
+            if chatters(s, first, last, found):
                 s.use(range(first, last))
 
     def _parse(self, atomiser: Atomiser, stretch: Stretch) -> Parsed:

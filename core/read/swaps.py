@@ -2,7 +2,7 @@
 
 from core.model.acts import Swap
 from core.model.reading import Setting
-from core.read.flowed import Flowed, one_of
+from core.read.flowed import Flowed, one_of, planned_one
 from core.read.stream import Clause, Stream
 
 
@@ -95,7 +95,7 @@ class Swaps:
         s = self._s
         first = min(i for i in (old, to, at) if i is not None)
         last = max(i for i in (old, to, at) if i is not None)
-        gone = self._exercise(old) if old is not None else None
+        gone = self._given_up(old) if old is not None else None
         target = self._exercise(to)
         unsure = (
             s.all[to].mention if target is None else (s.all[old].mention if old is not None and gone is None else None)
@@ -130,7 +130,7 @@ class Swaps:
         first = min([at, *names])
         last = max([at, *names])
         spoken = names[0] if names else self._spoken_of(at)
-        old = self._exercise(spoken) if spoken is not None else None
+        old = self._given_up(spoken) if spoken is not None else None
         self._out.append(Flowed(Swap(old, None, s.span(first, last)), first))
         s.use(range(clause.first, clause.last))
         return True
@@ -158,3 +158,6 @@ class Swaps:
 
     def _exercise(self, i: int) -> str | None:
         return one_of(self._s.all[i].mention, self._setting)
+
+    def _given_up(self, i: int) -> str | None:
+        return planned_one(self._s.all[i].mention, self._setting)
