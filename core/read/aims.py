@@ -1,6 +1,7 @@
-"""What was aimed at, beside what came of it: wanted 8 got 6; should have been 8 but only 7.
+"""What stands between a report's counts and is none: an aim with what came of it (wanted 8 got 6; should have been 8
+but only 7), and a word about someone else (80x5, my spotter was late, 80x5).
 
-Knows how an aim of the past is told; nothing of sets or exercises.
+Knows how these are told; nothing of sets or exercises.
 """
 
 from typing import Final
@@ -56,3 +57,20 @@ def meant_to_be(s: Stream, clause: Clause) -> bool:
         return False
     opens = s.skip(clause.first, "FILLER", "ARTICLE", "THAT")
     return opens < clause.last and s.all[opens].text in _MEANT
+
+
+def goes_on(s: Stream, before: Clause, clause: Clause) -> bool:
+    """'80x5, my spotter was late, 80x5': what another was or did counts nothing, and the report goes on behind it."""
+    if clause.opens or before.opens or not s.is_(clause.first, "NUM", "LOADQ"):
+        return False
+    words = range(before.first, before.last)
+    if not s.is_(before.first - 2, "NUM", "LOADQ", "REPN") or before.last - before.first < _SHORTEST:
+        return False
+    chain = any(s.is_(i, "X", "FOR") for i in range(clause.first, clause.last))
+    return chain and not any(s.is_(i, *_TELLING) for i in words)
+
+
+_TELLING: Final = ("NUM", "LOADQ", "DONE", "UNDONE", "UNDONEBACK", "DIDNT", "IN", "AT", "ON", "WITH")
+"""What makes a clause tell more than a word in passing: counts, wishes, what was done or where."""
+_SHORTEST: Final = 3
+"""A word about someone else takes at least so many pieces; 'my mate' alone heads what the mate did."""

@@ -1,5 +1,7 @@
 """Changes against the last set: one less, 5 more kg, +2.5, up 10, up to 24."""
 
+from typing import Final
+
 from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.lexeme import Lexeme
 from core.read.stream import Stream
@@ -88,6 +90,8 @@ def signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
 
 def moved_by(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """Up 5, down 10kg: a change; up to 24: a load; dropped to 30 behind a set: a drop."""
+    if s.is_(i, "DROP") and s.is_(i + 1, "ARTICLE") and not s.is_(i + 2, *_SHEDDABLE):
+        return Atom("W", i, i, text=s.all[i].text)
     if s.is_(i, "DROP") and any(atom.kind in ("N", "R", "H", "L") for atom in before):
         return Atom("DROP", i, i, text=s.all[i].text)
     if s.is_(i, "UPTO"):
@@ -107,3 +111,7 @@ def moved_by(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         number = lexeme.num("LOADQ") if in_kg else lexeme.value
         return Atom("DELTA", i, j, load=LoadSaid("delta", sign * number, in_kg=in_kg))
     return None
+
+
+_SHEDDABLE: Final = ("NUM", "LOADQ", "LOADWORD", "IMPL", "PLATE", "KG", "LB", "SETS", "PIN", "EX")
+"""What a lifter drops for a lighter set; anything else that is dropped is none."""

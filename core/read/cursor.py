@@ -63,7 +63,7 @@ class Cursor:
     def close(self, group: Group) -> None:
         if self.amending and self.out.groups:
             corrected(self.out.groups, self.amending_nth, group)
-        elif self.near_last and self._ends_before(group):
+        elif (self.near_last or self._all_planned()) and self._ends_before(group):
             self.out.groups[-1].tail, self.out.groups[-1].last = group.reps[0].n, group.last
         else:
             self.out.groups.append(group)
@@ -71,11 +71,17 @@ class Cursor:
         self.apart = self.line = self.near_last = self.near_all = False
         self.gap = ""
 
+    def _all_planned(self) -> bool:
+        """Whether the whole plan was just told as done, so that what follows is what differed at its end."""
+        return bool(self.out.groups) and self.out.groups[-1].planned and self.out.groups[-1].sets is None
+
     def _ends_before(self, group: Group) -> bool:
         """'3x12, last set only 10': the count of the last of the sets just told."""
         if not self.out.groups or group.like or group.drop or group.load is not None or group.lead is not None:
             return False
         before = self.out.groups[-1]
+        if before.planned:
+            return self._all_planned() and len(group.reps) == 1
         several = before.lead is not None or (before.sets is not None and before.sets > 1)
         alone = len(group.reps) == 1 and group.sets is None and group.behind is None
         return several and alone and len(before.reps) == 1 and group.kinds == before.kinds

@@ -138,6 +138,25 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     return None
 
 
+def _planned(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    """First two as planned, 2 sets as planned, sets 1 and 2 as planned; and as planned, with what differed to come."""
+    del before
+    if s.is_(i, "PLANNED"):
+        return Atom("PLANNED", i, i)
+    if s.is_(i, "ORD") and s.all[i].num("ORD") == 1 and s.is_(i + 1, "NUM"):
+        many, j = s.all[i + 1].value, i + 2
+    elif s.is_(i, "SETQ"):
+        many, j = s.all[i].num("SETQ"), i + 1
+    elif s.is_(i, "SETS") and s.is_(i + 1, "NUM") and s.is_(i + 2, "AND", "DASH", "TO") and s.is_(i + 3, "NUM"):
+        many, j = s.all[i + 3].value - s.all[i + 1].value + 1, i + 4
+    elif s.is_(i, "ALLN"):
+        many, j = s.all[i].num("ALLN"), i + 1
+    else:
+        return None
+    j = s.skip(j, "SETS", "BE", "FILLER", "DONE", "OF", "THAT")
+    return Atom("PLANNED", i, j, many) if s.is_(j, "PLANNED") and many >= 1 else None
+
+
 _STATES: Final = ("GOODQ", "FAIRQ", "BADQ", "PAIN", "SORENESS", "NERVESIGN")
 """'Fine again', 'sore again': how one is, and no set like the last."""
 
@@ -156,6 +175,7 @@ def _turned_down(s: Stream, i: int) -> bool:
 _COUNTED: Final = ("NUM", "LOADQ", "REPN", "DUR")
 _FORMERS: Final[tuple[Callable[[Stream, int, list[Atom]], Atom | None], ...]] = (
     signed,
+    _planned,
     quantity,
     plate_said,
     bar_said,
@@ -170,6 +190,8 @@ _FORMING: Final = frozenset(
         *_LINKS,
         *(kind for kind, _ in _PLAIN_ATOMS),
         "ALLN",
+        "PLANNED",
+        "SETS",
         "NUM",
         "STRIDEQ",
         "LOADQ",

@@ -84,6 +84,21 @@ def _word(c: Cursor, atom: Atom) -> None:
         c.out.strangers.append(atom.first)
 
 
+def _planned(c: Cursor, atom: Atom) -> None:
+    """'first two as planned, third only 5', 'as planned but 6 on the last': sets as the plan has them."""
+    c.i += 1
+    if not atom.value and (c.out.groups or not _differs_last(c)):
+        return
+    group = Group(atom.first, atom.last, like=True, planned=True, sets=atom.value or None)
+    c.close(group)
+
+
+def _differs_last(c: Cursor) -> bool:
+    """Whether the last set alone is told otherwise in what follows."""
+    rest = [one for one in c.a[c.i :] if one.kind not in ("SEP", "W", "AT", "M")]
+    return len(rest) == 2 and {one.kind for one in rest} in ({"LAST", "N"}, {"LAST", "R"})
+
+
 def _so_many(c: Cursor, atom: Atom) -> None:
     """'8 on all 3', 'all three sets of 8': how many sets there were, where they are told as one."""
     groups = c.out.groups
@@ -289,7 +304,8 @@ def _linked(c: Cursor, atom: Atom) -> None:
 
 _STEPS: Final[dict[str, Callable[[Cursor, Atom], None]]] = {
     "N": _counts, "R": _counts, "H": _counts, "D": _counts, "L": _load, "S": count_of_sets, "T": count_of_sets,
-    "SEP": _separator, "M": _remark, "SAME": as_before, "SAMEREPS": as_before, "MORE": as_before, "DELTA": as_before,
+    "SEP": _separator, "M": _remark, "PLANNED": _planned,
+    "SAME": as_before, "SAMEREPS": as_before, "MORE": as_before, "DELTA": as_before,
     "UPTO": as_before, "AT": _linked, "FOR": _linked, "SIDE": _sided,
 }  # fmt: skip
 """Which module or function knows each kind of atom; the rest are words."""

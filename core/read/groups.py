@@ -26,7 +26,8 @@ class Rep:
 class Group:
     """Sets said together. ``lead`` is a number before the reps that is a load or a count of sets. ``behind`` is a
     bare number after an at-sign. ``tail`` is the count of the last of several like sets. ``gaps`` are the
-    separators in a bare list. ``like``: as the last set."""
+    separators in a bare list. ``like``: as the last set; ``planned``: as the plan has it, all its sets where none are
+    counted."""
 
     first: int
     last: int
@@ -56,6 +57,7 @@ class Group:
     most_later: float = 0.0
     remarks: list[Remark] = field(default_factory=list)
     tail: float | None = None
+    planned: bool = False
 
     @property
     def empty(self) -> bool:

@@ -6,7 +6,7 @@ Knows how people frame what they say; nothing of sets or exercises.
 from collections.abc import Iterator
 from typing import Final
 
-from core.read.aims import aimed, contrasts, meant_to_be
+from core.read.aims import aimed, contrasts, goes_on, meant_to_be
 from core.read.stream import Clause, Stream
 
 _CLAUSE_ENDS: Final = ("COMMA", "BUT", "THEN", "OPEN", "CLOSE")
@@ -100,9 +100,9 @@ def mark_undone(s: Stream) -> set[int]:
         first, last = clause.first, clause.last
         counts = [i for i in range(first, last) if _counts(s, i)]
         theirs = _still_theirs(s, clause, counts, theirs=theirs)
+        resumed = before is not None and bool(counts) and (goes_on(s, before, clause) or contrasts(s, before, clause))
+        theirs, carry = theirs and not resumed, carry and not resumed
         verdict = _verdict(s, clause, counts)
-        if carry and verdict is None and counts and before is not None and contrasts(s, before, clause):
-            carry = False
         if theirs and counts and not verdict:
             verdict = range(first, last)
         if verdict is None:

@@ -113,6 +113,8 @@ def _by_its_neighbour(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
         led = s.is_(i - 1, "X", "FOR", "AT", "NUM") or listed or s.is_(i - 2, "X")
         if not led and lexeme.value <= MOST_WARMUPS:
             return Atom("S", i, i, lexeme.value)
+    if s.is_(i + 1, "EACH") and _of_a_pair(s, i):
+        return Atom("L", i, i + 1, load=LoadSaid("per_hand", lexeme.value))
     if i and s.all[i - 1].is_word("weight", "load") and not lexeme.has("REPQ", "SETQ", "TIMESQ"):
         return Atom("L", i, i, load=LoadSaid("plain", lexeme.value, plural=lexeme.plural))
     if lexeme.value == 1 and s.is_(i + 1, "MORE") and s.is_(i + 2, "AT", "WITH"):
@@ -120,6 +122,16 @@ def _by_its_neighbour(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     if lexeme.has("STRIDEQ") and s.is_(i + 1, "PERLIMB", "PERSIDE", "EACH"):
         return Atom("R", i, i, lexeme.value)
     return None
+
+
+def _of_a_pair(s: Stream, i: int) -> bool:
+    """'both dbs (15 each)', 'two dumbbells of 10 each': the number behind several implements is the load of each."""
+    for k in range(i - 1, max(-1, i - 4), -1):
+        if s.is_(k, "IMPL"):
+            return s.all[k].text.endswith("s") and not s.is_(k - 1, "NUM", "LOADQ")
+        if not s.is_(k, "OPEN", "OF", "COMMA", "AT", "ARTICLE"):
+            return False
+    return False
 
 
 def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:

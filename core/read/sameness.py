@@ -199,6 +199,11 @@ def _goes_on(c: Cursor, i: int) -> bool:
 
 
 def told_just_now(c: Cursor) -> bool:
-    """'8 again': the count is said, so 'again' adds nothing."""
+    """'8 again', '8 again at 60': the count is said, so 'again' adds nothing."""
     before = c.a[c.i - 1].kind if c.i else ""
-    return before in COUNTS and bool(c.out.groups) and c.kind(c.i + 1) not in (*COUNTS, "FOR", "AT")
+    if before not in COUNTS or not c.out.groups:
+        return False
+    group, follow = c.out.groups[-1], c.kind(c.i + 1)
+    if follow == "AT" and c.kind(c.i + 2) in ("N", "L"):
+        return group.load is None and group.lead is None and len(group.reps) == 1 and not group.like
+    return follow not in (*COUNTS, "FOR", "AT")

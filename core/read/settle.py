@@ -16,7 +16,7 @@ from core.read.building import built, recounted
 from core.read.doubts import Doubt, Settled
 from core.read.groups import Group, Parsed, Rep
 from core.read.likely import Likely
-from core.read.loads import Known, moved, plausible, unsaid
+from core.read.loads import Known, moved, planned_load, plausible, unsaid
 
 TOP_EFFORT: Final = 10.0
 """The top of the RPE scale (the reading contract)."""
@@ -57,6 +57,8 @@ class Settler:
     # one group
 
     def _group(self, n: int, group: Group) -> list[SetAct] | Doubt:
+        if group.planned:
+            return self._as_planned(group)
         if group.like:
             return self._alike(group)
         self._hold_counts(group)
@@ -285,6 +287,17 @@ class Settler:
         if last is None:
             return acts
         return [replace(act, load=load, side=act.side or last.side, tempo=last.tempo, range=last.range) for act in acts]
+
+    def _as_planned(self, group: Group) -> list[SetAct] | Doubt:
+        """Sets with the plan's load and repetitions; a spread of repetitions leaves open how many were done."""
+        row = next((row for row in self._setting.plan if row.exercise == self._id), None)
+        if row is None or row.reps is None or row.reps[0] != row.reps[1]:
+            return Doubt("reps")
+        load = planned_load(self._id, self._setting) or unsaid(self._id, self._setting)
+        if load is None:
+            return Doubt("load")
+        done = replace_group(group, reps=[Rep(float(row.reps[1]))], sets=group.sets or float(row.sets))
+        return built(done, load, self._row)
 
     def _changed_load(self, group: Group, last: SetAct | None) -> Known:
         """The last set's load with the changes said; on the body, a bare number keeps its way (added or taken off)."""

@@ -25,7 +25,7 @@ NUMERALS: Final = Numerals(
     zero_between=frozenset({"oh", "o"}),
     article=frozenset({"a"}),
     plurals={
-        "fives": 5, "sevens": 7, "nines": 9, "elevens": 11, "thirteens": 13, "fourteens": 14, "seventeens": 17, "nineteens": 19, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fifteens": 15, "sixteens": 16,
+        "twos": 2, "threes": 3, "fours": 4, "fives": 5, "sevens": 7, "nines": 9, "elevens": 11, "thirteens": 13, "fourteens": 14, "seventeens": 17, "nineteens": 19, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fifteens": 15, "sixteens": 16,
         "eighteens": 18, "twenties": 20, "thirties": 30, "forties": 40, "fifties": 50, "sixties": 60,
         "seventies": 70, "eighties": 80, "nineties": 90, "hundreds": 100,
     },
@@ -77,7 +77,7 @@ COUNTS: Final[Rows] = (
     ("ARTICLE", 0, "a, an, the, my, some, a set of"),
     ("AND", 0, "and, &, n, nd, adn, also, und"),
     ("THEN", 0, "then, followed by, after that, and then, then finished with, into, straight into, thn"),
-    ("BUT", 0, "but, though, tho, except, however, although, instead got"),
+    ("BUT", 0, "apart from, aside from, except for, except that, but, though, tho, except, however, although, instead got"),
     ("OR", 0, "or"),
     ("ABOUT", 0, "about, approx, roughly, around, like, ca, ish, circa, probably, maybe, prob, mb, say, id say, id call it"),
 )
@@ -182,7 +182,7 @@ MODS: Final[Rows] = (
     ("FORMNOUN", 0, "technic, technik, techniqe, tecnique, technics, form, technique, tech, execution, reps looked, forms, reps were, reps felt, bar path, movement, fom, frm, forn"),
     ("GOODQ", 0, "good, great, solid, perfect, nice, spot on, on point, excellent, crisp, tight, flawless, dialed, dialled, fine, held, held up, stayed good, mint, awesome, lovely, better, sound, stable, very good, really good, pretty good, super, bang on, locked in, spotless, immaculate, impeccable, a lot better, exemplary, correct, proper"),
     ("FAIRQ", 0, "ok, okay, alright, decent, average, meh, so so, ish, fairish, not bad, not great not terrible, passable, acceptable, all right, fair, mediocre, iffy, okayish"),
-    ("BADQ", 0, "bad, poor, terrible, awful, shit, crap, off, gone, rough, not great, not good, shaky, going, breaking down, slipping, wasnt great, wasnt good, horrible, garbage, trash, rubbish, dreadful, all over the place, went, questionable, suffering, shite, wonky, sucked, worse, broken, no good"),
+    ("BADQ", 0, "not so good, not so great, not very good, not that good, not too good, not that great, not so nice, not so clean, not so pretty, so bad, not the best, not at its best, not ideal, not correct, not right, bad, poor, terrible, awful, shit, crap, off, gone, rough, not great, not good, shaky, going, breaking down, slipping, wasnt great, wasnt good, horrible, garbage, trash, rubbish, dreadful, all over the place, went, questionable, suffering, shite, wonky, sucked, worse, broken, no good"),
     ("FEEL", 0, "felt, feels, feeling, feel, fel, looked, looks, looking, seemed, moved"),
     ("BE", 0, "was, were, is, are, wass, got, getting, went, stayed, been, be, remained, started"),
     ("RANGE", 'partial', "half reps, half rep, quarter reps, quarter rep, partial reps, halves, half range, partial rom, partial range, short rom, short range, only halfway, halfway, half way, cut depth, above parallel, top half, bottom half, half rom, half depth, not to depth, not full depth, not full range, not full rom, not all the way, half repped, quarter depth, three quarter reps, cut short, limited range, limited rom, bottom halves, top halves, cut them short, half ones, half way down, halfway down, half way up, halfway up, short reps, shallow, partial range of motion, half range of motion, short range of motion, reduced rom, reduced range, partials only, all partials, just partials, only partials, didnt hit depth, missed depth, no depth, no full rom, quarter range, half r o m, 3/4 reps, board press, depth was short, short on depth, not deep, not deep enough, lengthened partials, 1/2 reps, 1 / 2 reps, 1 / 4 reps, 3 / 4 reps, hlf reps, hlf rep, halfreps"),
