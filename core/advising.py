@@ -42,7 +42,7 @@ from core.model.sane import sane_act, sane_session, sane_set
 from core.model.target import Advice, Aim, Forecast, Forecaster, Outlook, Question, Reason, Session, TargetSet
 from core.model.working import working_sets
 
-_SHAPE: Final = 2
+_SHAPE: Final = 3
 """Raised by whoever changes how a progress comes about without changing a number of the evidence."""
 
 _STAGES_KEPT: Final = 256

@@ -77,6 +77,8 @@ class Case:
         margin = value("step.margin") + value("step.margin_sets") * log(self.aim.sets)
         if self.facts.topped >= value("topped.sessions"):
             margin = min(margin, value("step.margin_topped"))
+        if self.facts.stood >= value("stood.sessions"):
+            margin = min(margin, value("step.margin_stood"))
         if self.facts.over >= value("over.sessions"):
             margin = min(margin, value("step.margin_over"))
         return scale * (margin * self._sd(low) - value("effort.half"))

@@ -2,11 +2,13 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Final
 
 from core.decide.case import Case, Sets
 from core.decide.judge import as_asked
 from core.decide.limits import Choice, guarded
 from core.decide.rules import AFTER, BEFORE, DURING, STEPS, Rule
+from core.decide.variant import next_variant
 from core.decide.ways import eased
 from core.decide.words import slots, values
 from core.evidence.numbers import value
@@ -24,6 +26,10 @@ class Chosen:
     outlook: Outlook
     why: tuple[Reason, ...]
     cautions: tuple[str, ...]
+
+
+_AT_THE_TOP: Final = frozenset({"past-range", "same-again"})
+"""Rules under which a harder variant is worth a word: no way of the coach's went up, or only past the range."""
 
 
 def choose(case: Case, now: Forecaster) -> Chosen:
@@ -45,6 +51,8 @@ def choose(case: Case, now: Forecaster) -> Chosen:
     ):
         way, left = "ease", guarded(case, Choice("ease", _less_of(case, left))).sets
         why, outlook = [_SPOKEN["bad-day"]], now(left)
+    if not done and rule.id in _AT_THE_TOP and next_variant(case) is not None:
+        why.append(_SPOKEN["next-rung"])
     words = slots(case, left)
     said = values(case, left)
     reasons = tuple(Reason(one.say.format(**words), one.id, said) for one in why)

@@ -33,7 +33,8 @@ class Facts:
     ``well``: heaviest load lifted well, ``least``: lightest load lifted at all. ``totals``: of the last session, to
     judge the next one's rest by. ``give_back``: rest to return to, because shortening it cost too much;
     ``rest_least``: no shorter rest than this is tried again at this load. ``sessions``: how many had a working set.
-    ``over``, ``topped``: in how many sessions running every set went clearly over the top of the target, or reached it.
+    ``over``, ``topped``: in how many sessions running every set went clearly over the top of the target, or reached it;
+    ``stood``: the same, of one and the same target.
     """
 
     last: Target | None = None
@@ -50,6 +51,7 @@ class Facts:
     sessions: int = 0
     over: int = 0
     topped: int = 0
+    stood: int = 0
 
 
 def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Facts:
@@ -63,6 +65,7 @@ def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Fac
     done = met(session.sets, target)
     again = facts.last is not None and same_target(facts.last, target)
     totals = _totals(session, target)
+    topped = done and over(session.sets, target, 0.0)
     give_back = _rest_cost(facts.totals, totals)
     moved = totals is None or facts.totals is None or totals.load != facts.totals.load
     return Facts(
@@ -78,7 +81,8 @@ def facts_after(facts: Facts, aim: Aim, session: Session, believed: bool) -> Fac
         give_back=give_back,
         sessions=facts.sessions + 1,
         over=facts.over + 1 if done and over(session.sets, target, value("over.reps")) else 0,
-        topped=facts.topped + 1 if done and over(session.sets, target, 0.0) else 0,
+        topped=facts.topped + 1 if topped else 0,
+        stood=(facts.stood + 1 if again else 1) if topped else 0,
         rest_least=give_back if give_back is not None else (None if moved else facts.rest_least),
     )
 

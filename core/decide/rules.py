@@ -290,6 +290,10 @@ DURING: Final = (
          ("practice",), (), _never, _same, "Your coach set this one."),
     Rule("limits", "Hard limits, applied last; no rule overrides them.", ("schoenfeld-2015", "acsm-2009"), (), _never,
          _same, "Kept inside the limits."),
+    Rule("next-rung", "Where the body is the load, none can be added and the repetitions top the coach's range, the "
+         "variant that moves the next larger share of the body is named, if its low end is carried.",
+         ("ebben-2011", "schoenfeld-2017", "derived"), ("step.margin",), _never, _same,
+         "A harder variant is within reach for your next plan: {variant}."),
     Rule("considered", "Asked only to forecast these sets; nothing is decided.", ("derived",), (), _never, _same,
          "Only a forecast of these sets; nothing is decided."),
 )

@@ -134,6 +134,8 @@ _ROWS: Final = (
     _n("over.sessions", 2, "sessions", (2, 4), "nsca-essentials", "weak", "in so many sessions running, and the step is earned"),
     _n("topped.sessions", 4, "sessions", (2, 6), "practice", "judgement", "after the top of the range in every set in so many sessions running less is asked over the low end"),
     _n("step.margin_topped", 0.8, "sd", (0.0, 1.5), "practice derived", "judgement", "no more than this then"),
+    _n("stood.sessions", 4, "sessions", (3, 12), "practice", "judgement", "after the top of one and the same target in every set in so many sessions running nothing more is learned from it, so a step is tried"),
+    _n("step.margin_stood", -0.3, "sd", (-1.0, 0.5), "practice derived", "judgement", "with so much over the low end, which may be a little under it"),
     _n("step.doubt", 0.03, "ln", (0.0, 0.08), "derived", "judgement", "doubt of what is carried"),
     _n("step.doubt_early", 0.1, "ln", (0.0, 0.15), "nsca-essentials derived", "judgement", "and so much more after one session, less by the root of their number: two agreeing sessions earn a step"),
     _n("ease.chance", 0.35, "1", (0.2, 0.35), "derived", "judgement", "under this chance of the same again, less is asked"),

@@ -34,6 +34,7 @@ GERMAN_RULES: Final[Mapping[str, str | tuple[str, str]]] = {
     "rule.bad-day": "Heute bleibt unter dem Plan, also ist der Rest leichter.",
     "rule.by-hand": "Das hat dein Coach festgelegt.",
     "rule.limits": "Innerhalb der Grenzen gehalten.",
+    "rule.next-rung": "Eine schwerere Variante ist für deinen nächsten Plan in Reichweite: {variant}.",
     "rule.considered": "Nur eine Vorhersage dieser Sätze; nichts wird entschieden.",
     "rule.caution": "Das ist kein ärztlicher Rat: Wenn die Beschwerden ({where}) wiederkommen oder nicht nachlassen, geh zu einem Arzt oder Physiotherapeuten.",
     "rule.load.none": "einer Last, die passt",

@@ -60,5 +60,6 @@ WORDS: Final[Mapping[str, Callable[[Voice, Any], str]]] = {
     "level": lambda voice, value: voice.number(value or 0),
     "weeks": lambda voice, value: voice.number(value or 0),
     "misses": lambda voice, value: voice.number(value or 0),
+    "variant": lambda voice, value: voice.exercise(value) if value else "",
 }
 """How each slot of a rule is said."""

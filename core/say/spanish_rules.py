@@ -34,6 +34,7 @@ SPANISH_RULES: Final[Mapping[str, str | tuple[str, str]]] = {
     "rule.bad-day": "Hoy no llega al plan, así que lo que queda es más ligero.",
     "rule.by-hand": "Este lo puso tu entrenador.",
     "rule.limits": "Dentro de los límites.",
+    "rule.next-rung": "Una variante más dura está a tu alcance para tu próximo plan: {variant}.",
     "rule.considered": "Solo una previsión de estas series; no se decide nada.",
     "rule.caution": "Esto no es consejo médico: si la molestia ({where}) vuelve o no cede, consulta a un médico o a un fisioterapeuta.",
     "rule.load.none": "una carga que te vaya bien",

@@ -348,3 +348,62 @@ def test_consider_only_forecasts() -> None:
     assert advice.sets == sets
     assert len(advice.forecast) == 1
     assert rule(advice) == "considered"
+
+
+PUSH = "push-up"
+NO_WEIGHTS = Kit()
+AT_THE_TOP = Target("reps", (TargetSet(BODY, (12, 12), 2.0, AIM.tempo, 120.0),) * 3)
+
+
+def push_ups(reps: int, asked: Target = AT_THE_TOP, sessions: int = 4, **of_lifter: object) -> Advice:
+    """The next target after so many sessions of push-ups, every set the same."""
+    acts = (SetAct(PUSH, BODY, reps, rir=2.0, form="clean"),) * 3
+    past = tuple(Session(ON - timedelta(days=3 * (sessions - n)), acts, asked) for n in range(sessions))
+    lifter = replace(LIFTER, **{"kit": NO_WEIGHTS, **of_lifter})
+    return advise(Question(lifter, PUSH, replace(AIM, rest_s=120.0), past, ON))
+
+
+def rungs(advice: Advice) -> list[str]:
+    return [one.text for one in advice.why if one.rule == "next-rung"]
+
+
+def test_harder_variant_is_named_when_repetitions_are_up_and_no_load_can_be_added() -> None:
+    """Once, by its name, beside the rule that decided; the target stays in the exercise asked about."""
+    advice = push_ups(20)
+    (said,) = rungs(advice)
+    assert "feet-elevated push-up" in said
+    assert advice.why[0].rule == "past-range"
+
+
+@pytest.mark.parametrize(
+    "of_lifter",
+    [
+        {"no_heavier": True},
+        {"kit": Kit(plates_kg={1.25: 2, 2.5: 2})},
+        {"aches": (Ache("wrist", level=1.0, on=ON - timedelta(days=1)),)},
+    ],
+    ids=["no_heavier", "plates", "ache"],
+)
+def test_no_harder_variant_for_who_is_spared_or_can_add_load(of_lifter: dict[str, object]) -> None:
+    """Where load can be added that comes first; who is to be spared is asked for nothing harder."""
+    assert rungs(push_ups(20))
+    assert not rungs(push_ups(20, **of_lifter))
+
+
+def test_no_harder_variant_below_the_top_or_when_it_is_not_carried() -> None:
+    """Inside the coach's range there is more to do here; at its low end a rung of a tenth more body is too much."""
+    inside = Target("reps", (TargetSet(BODY, (8, 12), 2.0, AIM.tempo, 120.0),) * 3)
+    assert not rungs(push_ups(9, asked=inside))
+    barely = Target("reps", (TargetSet(BODY, (8, 8), 2.0, AIM.tempo, 120.0),) * 3)
+    acts = (SetAct(PUSH, BODY, 8, rir=2.0, form="clean"),) * 3
+    past = (Session(ON - timedelta(days=3), acts, barely),)
+    narrow = replace(AIM, reps=(8, 8), rest_s=120.0)
+    assert not rungs(advise(Question(replace(LIFTER, kit=NO_WEIGHTS), PUSH, narrow, past, ON)))
+
+
+def test_who_tops_one_target_session_after_session_gets_a_step() -> None:
+    """Always the top, always the reserve asked: nothing more is learned from it, so more is asked after the number."""
+    enough = int(value("stood.sessions"))
+    asked = Target("hold", (TargetSet(BODY, (10, 12), 2.0, AIM.tempo, 120.0),) * 3)
+    assert push_ups(12, asked=asked, sessions=enough - 1).way == "hold"
+    assert push_ups(12, asked=asked, sessions=enough).way == "reps"
