@@ -9,7 +9,7 @@ import io
 import json
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
-from datetime import UTC, date, datetime
+from datetime import date, datetime
 from functools import partial
 from typing import Any, Final
 
@@ -18,7 +18,7 @@ from sqlalchemy import Connection
 from sqlalchemy.exc import OperationalError
 
 from bot import exporting
-from bot.desk import coach_ahead, coach_looks
+from bot.desk import coach_ahead, coach_looks, group_words
 from bot.desk.office import Office, at_desk
 from bot.desk.rooms import Parts
 from bot.folding import FOLDING
@@ -31,7 +31,6 @@ from bot.store.engine import Store
 from bot.store.outbox import Letter, Recipe, Undrawn
 from core import checkin, coursing
 from core.say import progress as say_progress
-from core.say.render import Voice
 from core.say.reply import voice_of
 
 TRIES: Final = 3
@@ -109,7 +108,7 @@ async def _standings(store: Store, one: Undrawn, _now: Now, pictures: bool) -> N
         await _done(store, one, one.text, None)
         return
     found, made = await store.read(partial(contest.final, key=_body(one)["challenge"]))
-    title = Voice("", UTC).say("group.final.picture", title=found.noun.title)
+    title = group_words.voice(found).say("group.final.picture", title=found.noun.title)
     await _drawn(store, one, partial(standings_picture, title), made, pictures=True)
 
 

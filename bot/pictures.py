@@ -12,6 +12,7 @@ from collections.abc import Callable
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from multiprocessing import get_context
+from textwrap import fill
 from typing import TYPE_CHECKING, Any, Final, ParamSpec, TypeVar
 
 from bot.picture_facts import FACTS, Rows, ahead_facts, course_facts, overview_facts, standings_facts, week_facts
@@ -42,6 +43,10 @@ _HUNDRED: Final = 112
 """A hundred points and room for the figure beside the bar."""
 _MOST_NAMES: Final = 16
 """More lines than these cannot be read at a phone's width."""
+_LEAST_ROWS: Final = 6
+"""Fewer bars than these are drawn no thicker."""
+_TITLE_FITS: Final = 46
+"""Letters of a title that fit beside each other."""
 _TEXT_PT: Final = 13
 """Figures are 960 pixels wide; at a phone's width of about 360 points this text is about as big as the chat's own."""
 
@@ -136,17 +141,31 @@ def week_picture(week: WeekView) -> bytes:
 
 
 def standings_picture(title: str, table: Table) -> bytes:
-    """Points of a hundred as bars, best first, by the names that are shown; who has no place yet is left out."""
-    figure, axes = _card(title)
+    """Points of a hundred as bars, best first, by the names that are shown; who has no place yet is left out.
+
+    ``title`` says what is drawn. Letters that cannot be drawn are left out; the message has the whole names.
+    """
+    figure, axes = _card("")
+    figure.suptitle(fill(_drawable(title), _TITLE_FITS), x=0.02, ha="left", color=_INK, fontsize=_TEXT_PT + 3)
     placed = [line for line in table.standings if line.points is not None][:_MOST_NAMES]
+    beside = {"facecolor": _PAPER, "edgecolor": "none", "pad": 1.5}
     for place, line in enumerate(placed):
         axes.barh(place, line.points or 0, height=0.6, color=_MARK if line.place == 1 else _LINE)
-        axes.text((line.points or 0) + 1.5, place, f"{line.points}", va="center", color=_INK, fontsize=_TEXT_PT - 1)
-    axes.set_yticks(range(len(placed)), [f"{line.place}. {line.shown}" for line in placed], fontsize=_TEXT_PT)
-    axes.invert_yaxis()
+        at = (line.points or 0) + 1.5
+        axes.text(at, place, f"{line.points}", va="center", color=_INK, fontsize=_TEXT_PT - 1, bbox=beside)
+    axes.set_yticks(range(len(placed)), [_drawable(f"{line.place}. {line.shown}") for line in placed])
+    axes.set_ylim(max(len(placed), _LEAST_ROWS) - 0.5, -0.5)
     axes.set_xlim(0, _HUNDRED)
-    axes.set_xlabel("points of a hundred", fontsize=_TEXT_PT)
+    axes.grid(axis="y", visible=False)
     return _png(figure, standings_facts(table))
+
+
+def _drawable(text: str) -> str:
+    """The text without letters that the pictures' font lacks."""
+    from matplotlib.font_manager import findfont, get_font
+
+    font = get_font(findfont("DejaVu Sans"))
+    return "".join(one for one in text if font.get_char_index(ord(one)))
 
 
 def overview_picture(people: tuple[Glance, ...]) -> bytes:

@@ -44,6 +44,14 @@ MEDIA: Final = (
 AWAY: Final = frozenset({"left", "kicked"})
 """Membership in which a chat is closed to us (in a private chat, ``kicked`` means blocked)."""
 
+# fmt: off
+OURS: Final = frozenset((
+    "begin", "next", "today", "why", "undo", "done", "help", "start",
+    "challenge", "join", "leave", "pause", "back", "standings", "points", "open", "new", "end", "stop", "cancel",
+))
+# fmt: on
+"""Commands that are to us in a group without our name: the menu's and a challenge's. Others may be another bot's."""
+
 _INT64: Final = 2**63
 _COMMAND: Final = re.compile(r"/(\w+)(?:@(\w+))?(?=\s|$)")
 
@@ -259,7 +267,9 @@ def _to_us(text: str, entities: list[_Entity], me: Me) -> tuple[str, bool]:
     command = _COMMAND.match(text)
     if command:
         word, whose = command.groups()
-        ours = whose is None or me.username is None or whose.casefold() == me.username.casefold()
+        if whose is None:
+            return text, word.casefold() in OURS
+        ours = me.username is None or whose.casefold() == me.username.casefold()
         return (f"/{word}{text[command.end() :]}" if ours else text), ours
     if any(entity.user is not None and entity.user.id == me.id for entity in entities):
         return text, True

@@ -30,18 +30,25 @@ def heard(case: Case, opened: Words | Press, who: Person | None) -> bool:
 
 
 def _said(case: Case, opened: Words, who: Person | None) -> bool:
-    if opened.edit:
+    said = spoken(opened.text)
+    if opened.edit and (said is None or (case.private and said.kind != "join")):
         return False
     if who is not None and case.private and who.coaches and group_judge.heard(case, who, opened.text):
         return True
-    said = spoken(opened.text)
     if said is None:
-        return False
+        return _of_nothing_here(case, opened, who)
     if said.kind == "how":
         return group_coach.how(case, opened, who)
     if said.kind in ("open", "end"):
         return group_coach.heard(case, opened, who, said)
     return _of_member(case, opened, who, said)
+
+
+def _of_nothing_here(case: Case, opened: Words, who: Person | None) -> bool:
+    """A coach says something else in a group: what is for their own chat is not talked about there."""
+    if case.private or who is None or not who.coaches or who.lifts:
+        return False
+    return group_coach.how(case, opened, who)
 
 
 def _of_member(case: Case, opened: Words, who: Person | None, said: Spoken) -> bool:

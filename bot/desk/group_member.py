@@ -7,7 +7,7 @@ from bot.desk.rooms import Case
 from bot.store import challenges, people
 from bot.store.challenges import Open
 from bot.store.people import Person
-from core.challenge.spoken import NAME_LETTERS, Joining, Kind, Spoken, joining_of
+from core.challenge.spoken import NAME_LETTERS, Joining, Kind, Spoken, joining_of, same_name, shown_name
 from core.model.challenge import Entrant
 
 
@@ -39,7 +39,7 @@ class Member:
         others = [one for one, _ in challenges.entrants(conn, key) if one.who != self._who.id]
         if len(shown) > NAME_LETTERS:
             return self._voice.say("group.name.long", most=NAME_LETTERS)
-        if shown.casefold() in {one.shown.casefold() for one in others}:
+        if any(same_name(shown, one.shown) for one in others):
             return self._voice.say("group.name.taken", name=shown)
         if noun.teams and team is None:
             return self._voice.say("group.team.which", list=self._voice.listed(list(noun.teams)))
@@ -53,7 +53,7 @@ class Member:
 
     def _own_name(self) -> str:
         """The name that the chat world shows anyway, else a number: what a coach calls someone is not for the group."""
-        name = " ".join(self._name.split())[:NAME_LETTERS].strip()
+        name = shown_name(self._name)[:NAME_LETTERS].strip()
         return name or f"Member {len(challenges.entrants(self._case.conn, self._found.id)) + 1}"
 
     def leave(self) -> str:

@@ -63,7 +63,9 @@ def _traces(conn: Connection, who: int) -> _Traces:
     mine = conn.execute(select(chat.c.id, chat.c.channel, chat.c.platform).where(chat.c.person == who)).all()
     crews = select(member.c.crew).where(member.c.person == who).union(select(crew.c.id).where(crew.c.coach == who))
     contests = select(challenge.c.chat).join(entrant).where(entrant.c.person == who)
-    shared = select(chat.c.id).where(or_(chat.c.crew.in_(crews), chat.c.id.in_(contests), chat.c.person == row.coach))
+    hosts = select(challenge.c.coach).join(entrant).where(entrant.c.person == who)  # they were asked what counts
+    coaches = or_(chat.c.person == row.coach, chat.c.person.in_(hosts))
+    shared = select(chat.c.id).where(or_(chat.c.crew.in_(crews), chat.c.id.in_(contests), coaches))
     return _Traces(
         _named({row.name, *shown}),
         tuple((one.channel, one.user) for one in users),

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from sqlalchemy import Connection, Select, bindparam, func, insert, select, update
 
+from bot.store.contest_tables import challenge
 from bot.store.shapes import noun_text
 from bot.store.tables import address, chat, chat_alias, crew, inbox, lifter, member, outbox, person, silence
 from bot.store.upsert import put
@@ -240,9 +241,22 @@ def move_chat(conn: Connection, key: int, platform: int) -> None:
         # It already wrote to us under the new id: what is there joins the older chat.
         conn.execute(update(outbox).where(outbox.c.chat == newer.id).values(chat=key))
         conn.execute(update(chat_alias).where(chat_alias.c.chat == newer.id).values(chat=key))
+        conn.execute(update(challenge).where(challenge.c.chat == newer.id).values(chat=key))
         conn.execute(chat.delete().where(chat.c.id == newer.id))
+        _join_groups(conn, _chat(row), newer)
     put(conn, chat_alias, channel=row.channel, platform=row.platform, chat=key)
     conn.execute(update(chat).where(chat.c.id == key).values(platform=platform, active=1))
+
+
+def _join_groups(conn: Connection, older: Chat, newer: Chat) -> None:
+    """The group that a chat became under its new id is the older chat's group, or joins it."""
+    if older.crew is None or newer.crew in (None, older.crew):
+        conn.execute(update(chat).where(chat.c.id == older.id).values(crew=older.crew or newer.crew))
+        return
+    there = select(member.c.person).where(member.c.crew == older.crew)
+    conn.execute(member.delete().where(member.c.crew == newer.crew, member.c.person.in_(there)))
+    conn.execute(update(member).where(member.c.crew == newer.crew).values(crew=older.crew))
+    conn.execute(crew.delete().where(crew.c.id == newer.crew))
 
 
 # Groups

@@ -4,6 +4,7 @@ Reads words only; whether the speaker may say it, and what is open, is for other
 """
 
 import re
+import unicodedata
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 from typing import Final, Literal
@@ -49,6 +50,8 @@ _TITLE: Final = re.compile(r"[\"“«„']([^\"”»“']{1,60})[\"”»“']|\b
 _TEAMS: Final = re.compile(r"\bteams?\s*:?\s+(?!of\b)([^.;]+)", re.IGNORECASE)
 _IN: Final = re.compile(r"\bin\s+([^,.;]+)", re.IGNORECASE)
 _AS: Final = re.compile(r"\bas\s+(.+)$", re.IGNORECASE)
+_UNSEEN: Final = ("Cc", "Cf", "Cn", "Co", "Cs")
+"""Kinds of characters that nobody sees, or that turn the writing round: two names would look alike."""
 _AND: Final = re.compile(r"\s*,\s*(?:and\s+)?|\s+and\s+|\s*&\s*", re.IGNORECASE)
 
 
@@ -76,6 +79,17 @@ class Joining:
     shown: str | None = None
     team: str | None = None
     words: str = field(default="")
+
+
+def shown_name(said: str) -> str:
+    """A name as it can be shown, without what nobody sees; empty when nothing is left."""
+    return " ".join("".join(one for one in said if unicodedata.category(one) not in _UNSEEN).split())
+
+
+def same_name(one: str, other: str) -> bool:
+    """Whether two names look the same to who reads them."""
+    first, second = (unicodedata.normalize("NFKC", shown_name(name)).casefold() for name in (one, other))
+    return first == second
 
 
 def spoken(text: str) -> Spoken | None:
@@ -166,7 +180,7 @@ def joining_of(rest: str, teams: tuple[str, ...]) -> Joining:
     """The name to be shown and the team, as far as they are said."""
     named = _AS.search(rest)
     words = rest[: named.start()] if named else rest
-    shown = " ".join(named.group(1).split()) if named else None
+    shown = (shown_name(named.group(1)) or None) if named else None
     lowered = words.casefold()
     team = next((one for one in teams if re.search(rf"\b{re.escape(one.casefold())}\b", lowered)), None)
     if team is None and shown is not None:
