@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 from typing import Final
 
-from core.notation.clauses import Trouble
+from core.notation.hidden import Trouble
 from core.notation.words import LENGTHS, NUMBER_WORDS
 
 MAX_SETS: Final = 10
@@ -32,7 +32,7 @@ _UNIT: Final = (
     r"|\s*(?P<min>mins?|minutes?)\b|(?P<metre>\s*(?:m|metres?|meters?))\b)?"
 )
 _REPS: Final = rf"\(?\s*(?P<lo>{_N})(?:\s*(?:-|–|to|\.\.)\s*(?P<hi>{_N}))?{_UNIT}\s*\)?"
-_TIMES: Final = r"(?:x|×|\*|by)"
+_TIMES: Final = r"(?:x|×|\*|by|times)"
 _SETS: Final = r"(?:sets?|rounds?|working\s+sets?)"
 _FORMS: Final = (
     re.compile(
@@ -46,7 +46,7 @@ _FORMS: Final = (
     re.compile(rf"(?<![\w.,/-])(?P<lo>{_N})\s*(?:-|–|to)\s*(?P<hi>{_N}){_UNIT}\s*{_TIMES}\s*(?P<s>{_N})(?!\s*(?:-|–|to)\s*\d)", re.IGNORECASE),  # noqa: E501
 )  # fmt: skip
 _OPEN: Final = re.compile(
-    rf"(?<![\w.,/-])(?P<s>{_N}(?:\s*(?:-|–|to)\s*{_N})?)\s*(?:{_TIMES}|{_SETS}\s*(?:of|to|{_TIMES})?)\s*(?:to\s+)?(?:amrap|max(?:imum)?\b|as\s+many|failure|aap\b|\?)",
+    rf"(?<![\w.,/-])(?P<s>{_N}(?:\s*(?:-|–|to)\s*{_N})?)\s*(?:{_TIMES}|{_SETS}\s*(?:,|of|to|{_TIMES})?)\s*(?:to\s+)?(?:amrap|max(?:imum)?\b|as\s+many|failure|aap\b|\?)",
     re.IGNORECASE,
 )
 _SET_SPREAD: Final = re.compile(
@@ -56,7 +56,7 @@ _SET_SPREAD: Final = re.compile(
 _CHANGING: Final = re.compile(rf"\s*(?:[-/,]\s*{_N}(?![\d:.]))+\s*(?=$|[;(]|,\s*[A-Za-z]|reps?\b)", re.IGNORECASE)
 _PLUS: Final = re.compile(r"\s*\+(?=\s*(?:$|[,;(]))")
 _WORDS: Final = re.compile(
-    rf"\b({'|'.join(sorted(NUMBER_WORDS, key=len, reverse=True))})\b(?=\s*(?:{_SETS}|reps?|repetitions?|x|by|to|left|in)\b)"  # noqa: E501
+    rf"\b({'|'.join(sorted(NUMBER_WORDS, key=len, reverse=True))})\b(?=\s*(?:{_SETS}|reps?|repetitions?|x|by|times|to|left|in|seconds?|secs?|minutes?|(?:easy\s+|easier\s+|light\s+)?weeks?)\b)"  # noqa: E501
     rf"|(?<=\bof\s)({'|'.join(NUMBER_WORDS)})\b|(?<=\bby\s)({'|'.join(NUMBER_WORDS)})\b|(?<=\bto\s)({'|'.join(NUMBER_WORDS)})\b",
     re.IGNORECASE,
 )
@@ -65,10 +65,30 @@ _WORDS: Final = re.compile(
 _LENGTHS: Final = tuple((re.compile(spoken, re.IGNORECASE), figures) for spoken, figures in LENGTHS)
 
 
+_DASHED: Final = re.compile(
+    r"(?<![\d.:])(?P<before>\d{1,3})\s+[-–—]\s+(?=(?P<after>\d{1,3})(?:[.,]\d)?\s*(?:(?P<kept>left|rir|r\.i\.r|reps?\s+left|in\s+(?:reserve|the\s+tank))"
+    r"|s\b|secs?\b|seconds?\b|mins?\b|minutes?\b|['’′\"”]))",
+    re.IGNORECASE,
+)
+_WIDEST: Final = 3
+"""No spread of a hold goes to three times its low end: "3 x 12 - 60 s" is twelve, and a rest."""
+
+
+def _apart(found: "re.Match[str]") -> str:
+    """A dash between an amount and the next clause is no spread."""
+    apart = (
+        found["kept"]
+        or int(found["after"]) >= _WIDEST * int(found["before"])
+        or int(found["after"]) < int(found["before"])
+    )
+    return f"{found['before']}, " if apart else found.group()
+
+
 def in_figures(text: str) -> str:
     """Counts written out ("three sets of eight") as figures; other words stay ("one arm row")."""
     for spoken, figures in _LENGTHS:
         text = spoken.sub(figures, text)
+    text = _DASHED.sub(_apart, text)
     once = _WORDS.sub(lambda found: NUMBER_WORDS[found.group().lower()], text)
     return _WORDS.sub(lambda found: NUMBER_WORDS[found.group().lower()], once)
 

@@ -5,18 +5,20 @@ from datetime import date, timedelta
 from typing import Final
 
 from core.evidence.desk import desk_value
-from core.notation.clauses import Trouble
+from core.notation.amounts import in_figures
+from core.notation.hidden import Trouble
 from core.notation.words import MONTHS, ORDINALS, WEEKDAYS
 
 _EASY: Final = r"(?:an?\s+)?(?:easier|easy|lighter|light|deload|down|recovery|back[\s-]?off)(?:\s+(?:one|week))?"
 _FORMS: Final = (
-    (re.compile(rf"(?:every|each)\s+(\d{{1,2}})(?:th|rd|nd|st)\s+week\s*(?:is|:|=|-)?\s*{_EASY}\.?$", re.IGNORECASE), 0),  # noqa: E501
+    (re.compile(rf"(?:(?:every|each|the)\s+)?(\d{{1,2}})(?:th|rd|nd|st)\s+week\s*(?:is|:|=|-)?\s*{_EASY}\.?$", re.IGNORECASE), 0),  # noqa: E501
     (re.compile(rf"(?:every|each)\s+(\d{{1,2}})\s+weeks?\s*,?\s*(?:is|:|=|-)?\s*{_EASY}\.?$", re.IGNORECASE), 0),
     (re.compile(rf"(\d{{1,2}})\s+weeks?(?:\s+(?:on|hard|normal|of\s+work|building|up))?\s*,?\s*(?:and\s+)?(?:then|\+|followed\s+by|and|/)\s*(?:1|one)?\s*{_EASY}\.?$", re.IGNORECASE), 1),  # noqa: E501
     (re.compile(r"(\d{1,2})\s+weeks?\s+(?:on|up|hard)\s*,?\s*(?:1|one)\s+(?:week\s+)?(?:off|down|easier|easy|light)\.?$", re.IGNORECASE), 1),  # noqa: E501
     (re.compile(rf"{_EASY}\s+(?:every|each)\s+(\d{{1,2}})(?:th|rd|nd|st)?\s*weeks?\.?$", re.IGNORECASE), 0),
     (re.compile(rf"(?:{_EASY}\s*(?:in|is|:|=|on)?\s*)week\s*(\d{{1,2}})\.?$", re.IGNORECASE), 0),
     (re.compile(rf"{_EASY}\s*:?\s*week\s*(\d{{1,2}})\.?$", re.IGNORECASE), 0),
+    (re.compile(rf"weeks?\s*(\d{{1,2}})(?:\s*(?:,|and|&|\+)\s*\d{{1,2}})+\s*(?:is|are|:|=|-|–)?\s*{_EASY}\.?$", re.IGNORECASE), 0),  # noqa: E501
     (re.compile(rf"week\s*(\d{{1,2}})\s*(?:is|:|=|-|–)?\s*{_EASY}\.?$", re.IGNORECASE), 0),
     (re.compile(rf"(?:blocks?\s+of\s+)?(\d{{1,2}})[\s-]*weeks?(?:\s+blocks?)?\s*,?\s*(?:the\s+)?last\s+(?:week\s+|one\s+)?(?:is\s+)?{_EASY}\.?$", re.IGNORECASE), 0),  # noqa: E501
 )  # fmt: skip
@@ -41,11 +43,12 @@ _PAST_DAYS: Final = 60
 
 def easier_every(line: str) -> int | Trouble | None:
     """Every how many weeks one is easier; a trouble when the number cannot be; None: the line says no such thing."""
-    plain = _ORDINAL.sub(lambda word: ORDINALS[word.group().lower()], line.strip())
+    plain = _ORDINAL.sub(lambda word: ORDINALS[word.group().lower()], in_figures(line.strip()))
     for form, more in _FORMS:
         if found := form.match(plain):
             weeks = int(found.group(1)) + more
-            fits = desk_value("easier.shortest") <= weeks <= desk_value("easier.longest")
+            fits = all(int(other) % weeks == 0 for other in re.findall(r"\d+", plain[found.end(1) :]) if not more)
+            fits = fits and desk_value("easier.shortest") <= weeks <= desk_value("easier.longest")
             return weeks if fits else Trouble("beyond_limits", name=line.strip())
     return None
 
@@ -73,12 +76,20 @@ def starts(line: str, today: date | None) -> date | Trouble | None:
         return None
     when = found.group("when").strip()
     try:
-        day = _date(when, today)
+        day = _date(when, today) or _dated_head(when, today)
     except ValueError:
         return Trouble("which_date", name=when)
     if day is None:
         return Trouble("which_date", name=when) if re.search(r"\d|\bweek\b", when) else None
     return day
+
+
+def _dated_head(when: str, today: date | None) -> date | None:
+    """The day before a comma or a dash, where words without figures follow: "Monday 16 March, while you travel"."""
+    for cut in re.finditer(r"\s*[,(–—]\s*|\s+-\s+", when):
+        if not re.search(r"\d", when[cut.end() :]) and (day := _date(when[: cut.start()], today)) is not None:
+            return day
+    return None
 
 
 _WITHIN: Final = re.compile(

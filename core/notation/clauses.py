@@ -10,17 +10,9 @@ from typing import Final
 
 from core.model.quantities import Tempo, Way
 from core.model.target import Aim
+from core.notation.hidden import MEASURED, ORDERED, Trouble, asked_about
 from core.notation.lengths import LENGTH, span
-from core.notation.words import ASKED_WORDS, PHASES, WAY_FILLERS, WAYS
-
-
-@dataclass(frozen=True, slots=True)
-class Trouble:
-    """What is wrong with a line, or what was left out of it. ``kind`` is a key of the wording table."""
-
-    kind: str
-    name: str = ""
-    choices: tuple[str, ...] = ()
+from core.notation.words import PHASES, WAY_FILLERS, WAYS
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +60,8 @@ Fill = Callable[[Said, "re.Match[str]"], "Said | Trouble"]
 
 MAX_TEMPO_S: Final = 10.0
 """A phase longer than this is a slip of the pen (limits.md: a repetition stays under 10 s)."""
+MAX_REST_S: Final = 900.0
+"""Nobody rests longer between sets; "45 min" is how long the session takes."""
 _A_REST_FROM: Final = 30
 """A pair of dumbbells from here on may as well be seconds of a rest."""
 _LEAST_LOAD: Final = 11
@@ -97,37 +91,23 @@ def is_clauses_only(text: str) -> Said | None:
     return None if isinstance(said, Trouble) or said.notes or said == Said() else said
 
 
-def asked_about(text: str) -> Trouble | None:
-    """Words that change the training and that no note may hide."""
-    for pattern, kind in ASKED_WORDS:
-        if found := re.search(pattern, text, re.IGNORECASE):
-            return Trouble(kind, name=found.group().strip())
-    return None
-
-
 _REST_WORD: Final = r"(?:rests?|breaks?|ri|r(?=\s*[:=]?\s*(?:\d{2,}|\d+\s*(?:s|m|'|\"|:\d))))"
 """A rest by its first letter needs a unit or two figures: "r2" may as well be a reserve."""
 
 _LEAD: Final = re.compile(
-    r"^(?:[\s,;.|:&+/–—-]|(?!(?:with|w/|using)\s*(?:the\s+)?\d{1,3}(?:[.,]\d)?s\b(?!\s*(?:of\s+)?[a-z]))(?:with|w/|and|using|then|slow(?:ly)?|controlled|an?)(?=\s*[\d(]|\s+an?\s+\d|\s+(?:rest|tempo|lower|pause))(?!\s+\d{2,3}(?![\d:.,]*\s*(?:s|m|'|\"))))+",
+    r"^(?:[\s,;.|:&+/>→–—-]|(?!(?:with|w/|using)\s*(?:the\s+)?\d{1,3}(?:[.,]\d)?s\b(?!\s*(?:of\s+)?[a-z]))(?:with|w/|and|using|then|slow(?:ly)?|controlled|an?)(?=\s*[\d(]|\s+down\s+\d|\s+an?\s+\d|\s+(?:rest|tempo|lower|pause))(?!\s+\d{2,3}(?![\d:.,]*\s*(?:s|m|'|\"|kg|kilo|lb|pound))))+",
     re.IGNORECASE,
 )
 _SEGMENT: Final = re.compile(r"[^,;|(\"\n]*?(?=\s*(?:[,;|(\"\n]|\.\s|\.$|\s[-–—]\s|$))")
-_QUOTED: Final = re.compile(r"\"([^\"]*)\"|\(([^()]*)\)|(?:->|→|//|\*\*?)\s*(.+)$", re.IGNORECASE)
-
-
-ORDERED: Final = re.compile(
-    r"\b(?:(?:no|never|not?)\s+(?:more|any)\s+(?:load|weight)|(?:load|weight|tempo|reps?|range)\s+(?:first|last|before|only)"
-    r"|(?:no|never|nothing)\s+heavier)\b",
-    re.IGNORECASE,
-)
-"""Words that order the ways; no note may hide them."""
+_QUOTED: Final = re.compile(r"\"([^\"]*)\"|\(([^()]*)\)|\[([^\[\]]*)\]|(?:->|→|//|\*\*?)\s*(.+)$", re.IGNORECASE)
 
 
 def _leftover(rest: str, said: Said, *, explicit_note: bool) -> tuple[Said | Trouble, str]:
     if marked := _QUOTED.match(rest):
         inner = next(group for group in marked.groups() if group is not None).strip()
-        return _bracketed(inner, said, free=marked.group(1) is None and marked.group(2) is None), rest[marked.end() :]
+        return _bracketed(inner, said, free=not any(marked.group(n) is not None for n in (1, 2, 3))), rest[
+            marked.end() :
+        ]
     segment = _SEGMENT.match(rest)
     words = (segment.group() if segment else rest).strip() or rest.strip()
     left = rest[len(words) :] if rest.startswith(words) else ""
@@ -135,7 +115,7 @@ def _leftover(rest: str, said: Said, *, explicit_note: bool) -> tuple[Said | Tro
         return said, left
     if odd := asked_about(words):
         return odd, left
-    if not explicit_note and ORDERED.search(words):
+    if not explicit_note and (ORDERED.search(words) or MEASURED.search(words)):
         return Trouble("words_left", name=words), left
     if not explicit_note and re.search(r"\d", words):
         return Trouble("words_left", name=words), left
@@ -182,14 +162,20 @@ def _reserve(said: Said, part: "re.Match[str]") -> Said | Trouble:
     high = _number(part.group("b")) if part.group("b") else low
     if high > MAX_TEMPO_S:
         return Trouble("beyond_limits", name=part.group().strip())
-    said, rir = _middle(said, part.group(), low, high)
-    return replace(said, rir=rir)
+    told, rir = _middle(said, part.group(), low, high)
+    return _once(said, part, "rir", rir) or replace(told, rir=rir)
 
 
-def _rpe(said: Said, part: "re.Match[str]") -> Said:
+def _rpe(said: Said, part: "re.Match[str]") -> Said | Trouble:
     low = _number(part.group("a"))
-    said, rpe = _middle(said, part.group(), low, _number(part.group("b")) if part.group("b") else low)
-    return replace(said, rir=10 - rpe)
+    told, rpe = _middle(said, part.group(), low, _number(part.group("b")) if part.group("b") else low)
+    return _once(said, part, "rir", 10 - rpe) or replace(told, rir=10 - rpe)
+
+
+def _once(said: Said, part: "re.Match[str]", what: str, value: float) -> Trouble | None:
+    """A second reserve or rest in the same line that is another one: sets that differ cannot be held."""
+    before = getattr(said, what)
+    return Trouble("words_left", name=part.group().strip(" ,")) if before is not None and before != value else None
 
 
 def _failure(said: Said, _part: "re.Match[str]") -> Said:
@@ -200,9 +186,11 @@ def _as_note(said: Said, part: "re.Match[str]") -> Said:
     return _noted(said, part.group())
 
 
-def _rest(said: Said, part: "re.Match[str]") -> Said:
-    said, rest_s = _middle(said, part.group(), *span(part))
-    return replace(said, rest_s=rest_s)
+def _rest(said: Said, part: "re.Match[str]") -> Said | Trouble:
+    told, rest_s = _middle(said, part.group(), *span(part))
+    if rest_s > MAX_REST_S:
+        return Trouble("beyond_limits", name=part.group().strip())
+    return _once(said, part, "rest_s", rest_s) or replace(told, rest_s=rest_s)
 
 
 def _rest_free(said: Said, _part: "re.Match[str]") -> Said:
@@ -288,7 +276,7 @@ _FILLER: Final = "|".join(sorted((re.escape(word) for word in WAY_FILLERS), key=
 _PHASE: Final = "|".join(sorted(PHASES, key=len, reverse=True))
 _STOP: Final = r"(?=\s*(?:[,;.()|]|$))"
 _SIDE: Final = r"(?:side|leg|arm|hand|limb|way)s?"
-_BETWEEN: Final = r"(?:\s*(?:between|btw|in\s+between|after)(?:\s+(?:each|all|the|every))?(?:\s+(?:sets?|exercises?|rounds?|[A-H]\d|\d[a-d]))?)?"  # noqa: E501
+_BETWEEN: Final = r"(?:\s*(?:between|btw|in\s+between|after)(?:\s+(?:each|all|the|every))?(?:\s+(?:sets?|exercises?|rounds?|trio|both|pairs|supersets|pair|superset|circuit|[A-H]\d|\d[a-d]))?)?"  # noqa: E501
 _MASS: Final = r"\d{1,3}(?:[.,]\d{1,2})?\s*(?:kgs?|kilos?|lbs?|pounds?)\b(?:\s*(?:each|a\s+side|per\s+(?:hand|side)|dumbbells?|dbs?|kettlebells?|kbs?|bar|plates?))*"  # noqa: E501
 
 _ROWS: Final[tuple[tuple[str, Fill], ...]] = (
@@ -300,7 +288,7 @@ _ROWS: Final[tuple[tuple[str, Fill], ...]] = (
     (r"(?:not|never|stop(?:ping)?\s+(?:short\s+of|before)|no)\s+(?:quite\s+)?(?:to\s+)?failure\b", _as_note),
     (r"(?:to\s+)?failure" + _STOP, _failure),
     (rf"{_REST_WORD}\s*[:=]?\s*(?:about|around|of|~)?\s*{LENGTH}(?:\s*rest)?{_BETWEEN}(?![A-Za-z])", _rest),
-    (rf"{LENGTH}\s*(?:of\s+)?(?:rests?|breaks?|off\b|(?=between|btw|in\s+between|after\s+(?:[A-H]\d|\d[a-d])\b)){_BETWEEN}(?![A-Za-z])", _rest),  # noqa: E501
+    (rf"{LENGTH}\s*(?:of\s+)?(?:rests?|breaks?|off\b|(?=between|btw|in\s+between|after\s+(?:[A-H]\d|\d[a-d]|both|each|every|all|the)\b)){_BETWEEN}(?![A-Za-z])", _rest),  # noqa: E501
     (rf"{_REST_WORD}\s+(?:as\s+(?:long\s+as\s+)?(?:you\s+)?need(?:ed)?|as\s+you\s+like|freely)\b", _rest_free),
     (rf"@?\s*\(?(?:tempo|t)\s*[:=@]?\s*(?P<t>{_MARK}(?:\s*[-/:.]?\s*{_MARK}){{2,3}})(?![\dA-Za-z])", _tempo),
     (r"@?\s*(?P<t>\d[0-9xX][0-9xX][0-9xX]|\d(?:[.,]5)?\s*([-/:.])\s*\d\s*\2\s*[\dxX](?:[.,]5)?\s*\2\s*\d)(?:\s*tempo)?(?![\dA-Za-z])", _tempo),  # noqa: E501
@@ -309,12 +297,12 @@ _ROWS: Final[tuple[tuple[str, Fill], ...]] = (
     (rf"(?P<n>\d{{1,2}}(?:[.,]\d)?)\s*-?\s*(?:s|secs?|seconds?|count)\b\s*-?\s*(?:on\s+the\s+(?:way\s+)?)?(?P<w>{_PHASE})\b(?:\s*(?:phase|(?:at|in|on)\s+(?:the\s+)?(?:bottom|top|hole|stretch|chest|box|floor|ground)))?", _phase),  # noqa: E501
     (r"explosive(?:ly)?(?:\s+(?:up|lift|concentric))?\b" + _STOP, _explosive),
     (rf"{LENGTH}(?<=[^\d\s]){_STOP}", _rest),
-    (rf"(?P<a>\d{{1,2}}:[0-5]\d)(?:\s*(?:-|–|to)\s*(?P<b>\d{{1,2}}:[0-5]\d))?{_STOP}", _rest),
+    (rf"(?P<a>\d{{1,2}}[:'’′][0-5]\d)(?:\s*(?:-|–|to)\s*(?P<b>\d{{1,2}}[:'’′][0-5]\d))?{_STOP}", _rest),
     (rf"(?:no|never)\s+(?:more\s+|extra\s+)?(?P<w>load|weight|heavier|tempo|slower|range|deeper)\b{_STOP}", _never),
     (rf"(?:ways?\s*[:=]?\s*|by\s+|progress\s*(?:by\s+|[:=]\s*)?|add\s+)?(?:{_WAY})\b(?:(?:\s*(?:{_FILLER}))*\s*\b(?:{_WAY})\b)*(?:\s+(?:only|first))?{_STOP}", _ways),  # noqa: E501
     (r"(?:form|technique)\s+only\b", _form_only),
     (r"double\s+progression\b", _double),
-    (rf"(?:each|per|every|both|a|ea\.?|/)?\s*{_SIDE}\b{_STOP}|(?:each|per|every|both|a|ea\.?|/)\s*{_SIDE}\b|(?:each|ea|e/s|p/s|l/r|l\+r|per\s+side|/side|unilateral)\b\.?", _sides),  # noqa: E501
+    (rf"(?:each|per|every|both|a|ea\.?|/)?\s*{_SIDE}\b(?=\s*(?:[,;.()|@\d]|$))|(?:each|per|every|both|a|ea\.?|/)\s*{_SIDE}\b|(?:each|ea|e/s|p/s|l/r|l\+r|per\s+side|/side|unilateral)\b\.?", _sides),  # noqa: E501
     (rf"(?:start(?:ing)?\s+)?(?:x|×|@|at|with|from|using|about|around)?\s*{_MASS}", _load),
     (r"(?:start(?:ing)?\s+)?(?:@|at|with|from)?\s*\d{2,3}(?:\s*(?:-|–|to)\s*\d{2,3})?\s*%(?:\s*(?:of\s+)?(?:1\s?rm|max|tm|training\s+max))?", _load),  # noqa: E501
     (r"(?:start(?:ing)?\s+(?:at|with|from)|@|at|x|×)\s*(?P<n>\d{1,3}(?:[.,]\d{1,2})?)(?![\d:/-])(?!\s*(?:s|m|rir|rpe|rep)\w*)", _bare_load),  # noqa: E501

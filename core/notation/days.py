@@ -7,7 +7,7 @@ from typing import Final
 
 from rapidfuzz.distance import OSA
 
-from core.notation.clauses import Trouble
+from core.notation.hidden import Trouble
 from core.notation.words import DAY_NAMES, MONTHS, NUMBER_WORDS, REST_DAY, SHORT_DAYS, WEEKDAYS
 
 DEFAULT_TIME: Final = time(18, 0)
@@ -16,12 +16,16 @@ _NOON: Final = 12
 
 @dataclass(frozen=True, slots=True)
 class Opened:
-    """A day line as read. ``at`` None: no time was written. ``tail`` is what follows days and time."""
+    """A day line as read. ``at`` None: no time was written. ``tail`` is what follows days and time.
+
+    ``more``: further days of the same line with times of their own ("Tue 7:30 and Sat 10:00").
+    """
 
     weekdays: tuple[int, ...]
     at: time | None
     tail: str
     remarks: tuple[Trouble, ...] = ()
+    more: tuple["Opened", ...] = ()
 
 
 _WORD: Final = re.compile(r"[A-Za-z]+")
@@ -53,6 +57,8 @@ _SPOKEN: Final = re.compile(
     r"(?:\s+in\s+the\s+(?P<part>morning|afternoon|evening))?(?!\s*(?:am|pm|a\.m|p\.m))",
     re.IGNORECASE,
 )
+_LONE: Final = re.compile(r"\s*(?P<h>\d|1[0-2])\s*[:.]?\s*")
+"""An hour with nothing else behind the day ("Sun 10")."""
 _LEAST_SLIPPED: Final = 6
 _EARLIEST_PLAIN: Final = 5
 """At "at 5" and later the hour stands as written; a smaller one can only be the afternoon's."""
@@ -60,7 +66,9 @@ _EARLIEST_PLAIN: Final = 5
 
 def opened(line: str) -> Opened | Trouble | None:
     """A day line, a heading that lacks its weekday (a trouble), or None: no day line."""
-    text = _NUMBER.sub("", line.strip(_MARKS))
+    text = _OFTEN.sub("", _NUMBER.sub("", line.strip(_MARKS)))
+    if (who := _WHO_TRAINS.match(text)) and _weekdays(text[who.end() :]) is not None:
+        text = text[who.end() :]
     session = _SESSION.match(text)
     label = session.group(1) if session else ""
     rest = text[session.end() :] if session else text
@@ -81,8 +89,23 @@ def opened(line: str) -> Opened | Trouble | None:
     at, rest, plain = _time(rest)
     if plain:
         remarks = (*remarks, Trouble("half_of_day", name=plain, choices=(f"{at:%H:%M}",)))
-    tail = _whole(re.sub(r"\(\s*\)", "", rest).strip(" ,:.-–—*_|=~"))
-    return Opened(days, at, " ".join(filter(None, (label, tail))) if label else tail, remarks)
+    tail = _whole(re.sub(r"\(\s*\)", "", rest).strip(' ,:.-–—*_|=~"“”'))
+    joined = _AND.sub("", tail, count=1)
+    behind = opened(joined) if _weekdays(joined) is not None else None
+    more: tuple[Opened, ...] = ()
+    if isinstance(behind, Opened) and behind.at is not None:
+        more, tail = (replace(behind, more=()), *behind.more), behind.tail
+    return Opened(days, at, " ".join(filter(None, (label, tail))) if label else tail, remarks, more)
+
+
+_AND: Final = re.compile(r"^(?:and|&|\+|/|;|,)\s+", re.IGNORECASE)
+_WHO_TRAINS: Final = re.compile(
+    r"^[A-Za-z][a-zà-ÿ]*\s+(?:trains?|lifts?|comes?|works?\s+out|goes)(?:\s+[a-z]+){0,2}?\s+on\s+", re.IGNORECASE
+)
+"""A sentence that names the days: "Ruth trains on Mondays and Fridays at 17:30"."""
+_OFTEN: Final = re.compile(
+    r"^(?:\d|two|three|four)\s*(?:x|×|times)?\s*(?:per|a|/)?\s*week(?:ly)?\s*[:,–—-]\s*", re.IGNORECASE
+)
 
 
 def _whole(tail: str) -> str:
@@ -92,18 +115,20 @@ def _whole(tail: str) -> str:
     return tail if tail.count("(") == tail.count(")") else tail.strip("() ,:-–—")
 
 
-_LATE: Final = re.compile(
-    r"(?P<title>[A-Za-z][A-Za-z0-9 &/+’']{1,30}?)\s*(?:\(|[-–—:,|]+\s+)\s*(?P<rest>[A-Za-z]{2,}[^()]*)\)?$"
-)
+_LATE: Final = re.compile(r"\s*(?:\(|[-–—:,|]+\s+)\s*(?=[A-Za-z]{2})")
+_LONGEST_TITLE: Final = 60
 
 
 def _titled(text: str) -> Opened | None:
     """A title with its day behind it: "Lower A (Mon 17h)". Nothing else may stand in the line."""
-    late = _LATE.match(text)
-    behind = opened(late.group("rest")) if late is not None and _weekdays(late.group("rest")) is not None else None
-    if late is None or not isinstance(behind, Opened) or behind.tail:
-        return None
-    return replace(behind, tail=late.group("title").strip())
+    for cut in _LATE.finditer(text, 1, _LONGEST_TITLE):
+        title, rest = text[: cut.start()], text[cut.end() :].rstrip(")")
+        if re.search(r"\d{2}|[()]", title) or _weekdays(rest) is None:
+            continue
+        behind = opened(rest)
+        if isinstance(behind, Opened) and not behind.tail:
+            return replace(behind, tail=title.strip())
+    return None
 
 
 def is_rest_day(title: str) -> bool:
@@ -189,6 +214,8 @@ def _time(rest: str) -> tuple[time | None, str, str]:
     rest = _HALF_PAST.sub(_clock, rest)
     rest = _HALF_OF_DAY.sub(lambda found: f"{found['at']} {_OF_DAY[found['part'].lower()]}", rest)
     rest = _SPOKEN.sub(_in_figures, rest)
+    if lone := _LONE.fullmatch(rest):
+        rest = f"at {lone['h']}"
     for found in (*_TIME.finditer(rest), *_FOUR.finditer(rest)):
         groups = found.groupdict()
         half = (groups.get("half") or "").lower().replace(".", "")

@@ -8,8 +8,9 @@ from typing import Final
 
 from core.evidence.exercises import EXERCISES
 from core.notation.amounts import MAX_REPS, Amount, amounts, in_figures
-from core.notation.clauses import Said, Trouble, asked_about, scan
-from core.notation.words import MANNERS, SECTIONS
+from core.notation.clauses import NO_WORDS, Said, is_clauses_only, scan
+from core.notation.hidden import Trouble, asked_about
+from core.notation.words import EVERYWHERE, MANNERS, SECTIONS
 
 FindExercise = Callable[[str], tuple[str, ...]]
 """A name as written -> the ids it may mean: one when it is clear, several when it is not, none when unknown."""
@@ -22,13 +23,14 @@ _HELD: Final = frozenset({"hold", "carry"})
 class Lift:
     """One exercise as its line says it; ``label`` is the letter of a superset it was marked with ("A" of A1).
 
-    ``row`` is the number of its line.
+    ``row`` is the number of its line, ``bullet`` whether that opened with one.
     """
 
     exercise: str
     said: Said
     label: str = ""
     row: int = 0
+    bullet: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +41,7 @@ class Piece:
     found: Lift | Trouble
 
 
+BULLETS: Final = ("-", "–", "—", "*", "•", "·", "▪", "◦", "‣", ">")
 _LABEL: Final = re.compile(
     r"\s*(?:[-–—*•·▪◦‣>]\s*|\[[ x]?\]\s*|\d{1,2}\s*[.)]\s+|\d{1,2}\s+-\s+|(?P<letter>[A-Ha-h])(?P<n>\d)\s*[.):\-–]?\s+"
     r"|(?P<pair>\d)(?P<of>[a-d])\s*[.):\-–]?\s+"
@@ -53,8 +56,8 @@ _NOTE: Final = re.compile(r"\b(note|cue|nb)\s*:\s", re.IGNORECASE)
 _LOOSE_END: Final = re.compile(r"[\s,;+&/|]*(?:\b(?:then|and|into)\b[\s,;+&/|]*)*$", re.IGNORECASE)
 _FILLER: Final = re.compile(
     r"^[\s,]*(?:(?:and|then|plus|also|finally|next|first|now|followed\s+by|(?:finish|start|begin|end)(?:ing|e?s)?\s+(?:off\s+)?with"
-    r"|she|he|they|you|we|i|i'?d|i'?ll|we'?ll|you'?ll|will|should|would|like|want|to|her|him|them|please|let'?s|have|do|does|make|perform"
-    r"|after\s+(?:that|this|those|which))[\s,]+)+(?=[A-Za-z]{2})",
+    r"|she|he|they|you|we|i|i'?d|i'?ll|we'?ll|you'?ll|will|should|would|like|want|to|her|him|them|please|let'?s|have|do|does|make|perform|an?|the|some"
+    r"|after\s+(?:that|this|those|which))[\s,:]+)+(?=[A-Za-z]{2}|\d)",
     re.IGNORECASE,
 )
 """Words before a name in a plan that was spoken."""
@@ -100,7 +103,8 @@ _MARKED: Final = re.compile(r"\s*[+/,;&|]\s*(?=(?-i:[A-H])\d\s*[.):\-–]?\s+[A-
 
 def _of_part(part: str, note: str, find: FindExercise) -> list[Piece]:
     body, label = unlabelled(part)
-    body = _FILLER.sub("", without_section(body))
+    head, body = _said_before(_FILLER.sub("", without_section(body)))
+    body, common = _said_of_all(body)
     pieces = _cut(body, find)
     paired = "superset" if len(pieces) > 1 and _PAIRED.search(body) else ""
     done = []
@@ -109,9 +113,33 @@ def _of_part(part: str, note: str, find: FindExercise) -> list[Piece]:
         if isinstance(found, Lift):
             said = replace(found.said, notes=(*found.said.notes, paired)) if paired else found.said
             said = replace(said, notes=(*said.notes, note)) if note and piece is pieces[-1] else said
-            found = replace(found, said=said, label=label)
+            found = replace(found, said=said.filled(head).filled(common), label=label)
         done.append(Piece(piece.strip(_EDGES), found))
     return done
+
+
+_OF_ALL: Final = re.compile(rf"(?P<body>.*\d.*?)\s*[,;:–—-]\s*{EVERYWHERE}\b[\s:,]*(?P<said>[^;]*\d.*)$", re.IGNORECASE)
+
+
+_FIGURE: Final = re.compile(r"\d")
+
+
+def _said_before(body: str) -> tuple[Said, str]:
+    """Clauses that stand in front of a name with a colon: "3' rest: squat 3x5"."""
+    head, mark, rest = body.partition(":")
+    said = (
+        is_clauses_only(head)
+        if mark and _FIGURE.search(head) and not rest[:1].isdigit() and looks_prescribed(rest)
+        else None
+    )
+    return (said, rest.strip()) if said is not None else (NO_WORDS, body)
+
+
+def _said_of_all(body: str) -> tuple[str, Said]:
+    """What a line of several exercises says at its end of all of them: "squat 3x5, bench 3x5, all 2 left"."""
+    found = _OF_ALL.match(body)
+    said = is_clauses_only(found["said"]) if found and len(amounts(found["body"])) > 1 else None
+    return (found["body"], said) if found and said is not None else (body, NO_WORDS)
 
 
 def without_section(body: str) -> str:

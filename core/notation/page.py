@@ -9,7 +9,8 @@ from datetime import date
 
 from core.model.plan import Plan
 from core.notation import days
-from core.notation.clauses import NO_WORDS, Said, Trouble
+from core.notation.clauses import NO_WORDS, Said
+from core.notation.hidden import Trouble
 from core.notation.lifts import Lift
 
 
@@ -65,6 +66,8 @@ class Page:
     lost: bool = False
     closed: bool = False
     common: Said = NO_WORDS
+    group: tuple[str, Said] | None = None
+    """The superset that was headed last, and what holds for all of it."""
     starts: date | None = None
     easier: int | None = None
     unread: tuple[Unread, ...] = ()

@@ -14,8 +14,11 @@ from unicodedata import category
 from core.model.plan import Plan, Planned, TrainingDay
 from core.notation import blocks, days
 from core.notation.amounts import in_figures
-from core.notation.clauses import NO_WORDS, ORDERED, Said, Trouble, asked_about, is_clauses_only
+from core.notation.clauses import NO_WORDS, Said, is_clauses_only
+from core.notation.groups import headed, of_group
+from core.notation.hidden import ORDERED, Trouble, asked_about
 from core.notation.lifts import (
+    BULLETS,
     FindExercise,
     Lift,
     lifts,
@@ -27,7 +30,7 @@ from core.notation.lifts import (
 from core.notation.page import Draft, Page, PlanReading, Remark, Unread
 from core.notation.spelling import mended
 from core.notation.tables import unrolled
-from core.notation.wide import whole_plan
+from core.notation.wide import whole_plan, with_parts
 from core.notation.words import CHATTER, EVERYWHERE, SECTIONS
 
 __all__ = ["FindExercise", "PlanReading", "Remark", "Unread", "read_plan"]
@@ -59,7 +62,7 @@ def _lines(text: str) -> Iterator[tuple[int, str]]:
 def _line(page: Page, number: int, line: str, find: FindExercise) -> Page:
     if page.closed:
         return _below(page)
-    for reader in (whole_plan, _day_line, _copied, _commons):
+    for reader in (whole_plan, _day_line, _copied, headed, _commons):
         done = reader(page, number, line, find)
         if done is not None:
             return done
@@ -76,6 +79,10 @@ def _below(page: Page) -> Page:
     return replace(page, unread=(*page.unread[:-1], replace(last, below=last.below + 1)))
 
 
+_ORDERS: Final = re.compile(r"\d|(?:rests?|tempo|rir|rpe|leave|keep|all)\b.*\d|@", re.IGNORECASE)
+"""How what follows a day opens when it is no title but holds for the whole day."""
+
+
 def _day_line(page: Page, number: int, line: str, find: FindExercise) -> Page | None:
     opened = days.opened(line)
     if opened is None:
@@ -83,11 +90,12 @@ def _day_line(page: Page, number: int, line: str, find: FindExercise) -> Page | 
     if isinstance(opened, Trouble):
         return replace(page.asks(number, line, opened), open_=None, lost=True)
     title, inline = _title(opened.tail, find)
-    common = is_clauses_only(_FOR_ALL.sub(", ", in_figures(title))) if re.search(r"\d", in_figures(title)) else None
+    common = is_clauses_only(_FOR_ALL.sub(", ", in_figures(title))) if _ORDERS.match(in_figures(title)) else None
     title = "" if common is not None else title
-    fresh = tuple(Draft(day, replace(opened, tail=title), number, common=common or NO_WORDS) for day in opened.weekdays)
+    opens = [(day, one) for one in (opened, *opened.more) for day in one.weekdays]
+    fresh = tuple(Draft(day, replace(one, tail=title), number, common=common or NO_WORDS) for day, one in opens)
     places = tuple(range(len(page.drafts), len(page.drafts) + len(fresh)))
-    page = replace(page, drafts=(*page.drafts, *fresh), open_=places, lost=False)
+    page = replace(page, drafts=(*page.drafts, *fresh), open_=places, lost=False, group=None)
     page = page.tells(number, line, *opened.remarks)
     if not inline:
         return page
@@ -194,12 +202,15 @@ def _prescribed(page: Page, number: int, line: str, find: FindExercise) -> Page:
     if page.day() is None:
         return page.asks(number, line, Trouble("no_day"))
     pieces = lifts(line, find)
+    if isinstance(pieces[0].found, Trouble) and pieces[0].found.kind == "no_name" and _is_name_above(page, number):
+        line = f"{page.unread[-1].text.rstrip(' :')} {line}"
+        page, pieces = replace(page, unread=page.unread[:-1]), lifts(line, find)
     for piece in pieces:
         text = line if len(pieces) == 1 else piece.text
         if isinstance(piece.found, Trouble):
             page = page.asks(number, text, piece.found)
             continue
-        lift = replace(piece.found, row=number)
+        lift = of_group(page, replace(piece.found, row=number, bullet=line[:1] in BULLETS))
         day = page.day()
         if day is not None and any(one.exercise == lift.exercise for one in day.lifts):
             page = page.asks(number, text, Trouble("exercise_twice", name=text, choices=(lift.exercise,)))
@@ -209,21 +220,28 @@ def _prescribed(page: Page, number: int, line: str, find: FindExercise) -> Page:
     return page
 
 
+def _is_name_above(page: Page, number: int) -> bool:
+    """The line above is a name that lacked its sets."""
+    return bool(page.unread) and (page.unread[-1].line, page.unread[-1].trouble.kind) == (number - 1, "no_sets")
+
+
 def _loose(page: Page, number: int, line: str, find: FindExercise) -> Page:
     """A line without sets: a heading, a note to the exercise above, or an exercise that lacks its sets."""
     body, _ = unlabelled(line.lstrip("# "))
     name = name_at_start(body, find)
     day = page.day()
-    if re.match(CHATTER, body, re.IGNORECASE):
-        return page.tells(number, line, Trouble("heading", name=body.strip(" :")))
     if (start := blocks.starts_within(body, page.today)) is not None and page.starts is None:
         return replace(page, starts=start)
+    if day is None and (within := with_parts(page, body)) is not None:
+        page = within
+    if re.match(CHATTER, body, re.IGNORECASE):
+        return replace(page, group=None).tells(number, line, Trouble("heading", name=body.strip(" :")))
     if day is None:
         kind = "no_day" if name else "heading"
         return page.asks(number, line, Trouble(kind)) if name else page.tells(number, line, Trouble(kind, name=body))
     if body.strip(" :()").lower() in SECTIONS or body.endswith(":"):
-        return page.tells(number, line, Trouble("heading", name=body.strip(" :")))
-    if name is not None and not _is_note(line, body, name):
+        return replace(page, group=None).tells(number, line, Trouble("heading", name=body.strip(" :")))
+    if name is not None and not _is_note(line, body, name) and not _is_cue(line, body, name, day):
         return page.asks(number, line, Trouble("no_sets", name=name))
     if odd := asked_about(body) or _half_prescribed(body):
         return page.asks(number, line, odd)
@@ -238,6 +256,12 @@ def _loose(page: Page, number: int, line: str, find: FindExercise) -> Page:
 
 
 _OF_A_LIFT: Final = frozenset({"unknown_exercise", "which_exercise", "no_sets", "words_left", "open_reps", "set_kind"})
+
+
+def _is_cue(line: str, body: str, name: str, day: Draft) -> bool:
+    """A bullet of words below an exercise that had none ("- chin tucked" under "Hip thrust 3x10")."""
+    goes_on = body.lower().startswith(name.lower()) and re.fullmatch(r"[^\d]*\w[^\d]*", body[len(name) :]) is not None
+    return line[:1] in BULLETS and goes_on and bool(day.lifts) and not day.lifts[-1].bullet
 
 
 def _is_note(line: str, body: str, name: str) -> bool:

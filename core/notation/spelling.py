@@ -17,8 +17,12 @@ FindExercise = Callable[[str], tuple[str, ...]]
 
 _LEAST: Final = 4
 """Shorter words are too near to one another."""
+_SHORTEST: Final = 3
+"""So many letters of a word that only one word of a name begins with stand for it ("gob squat")."""
 _SURE: Final = 0.75
 """Likeness (0 to 1, by slips) from which a word is taken for a word of a name. Choice of ours."""
+_NO_SLIPS: Final = frozenset({"plan", "plans", "dear", "march", "best", "hold", "then", "with"})
+"""Words of a note between people that are near to words of names, and are no slips of them."""
 _APART: Final = 0.1
 
 
@@ -39,7 +43,9 @@ def mended(find: FindExercise) -> FindExercise:
 
 def _mend(word: str) -> str:
     low = word.lower()
-    if len(low) < _LEAST or low in _words() or low.removesuffix("s") in _words():
+    if len(low) >= _SHORTEST and (whole := [one for one in _words() if one.startswith(low)]) and low not in _NO_SLIPS:
+        return whole[0] if len(whole) == 1 else word
+    if len(low) < _LEAST or low in _NO_SLIPS or low in _words() or low.removesuffix("s") in _words():
         return word
     some = [one for one in _words() if one[0] == low[0]]
     near = process.extract(low, some, scorer=OSA.normalized_similarity, score_cutoff=_SURE, limit=2)

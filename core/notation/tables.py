@@ -12,9 +12,13 @@ from core.notation.words import COLUMNS
 Line = tuple[int, str]
 """A line's number and its text."""
 
-_SPLITS: Final = (re.compile(r"\s*\|\s*"), re.compile(r"\s*\t+\s*"), re.compile(r"\s*;\s*"), re.compile(r"\s{2,}"),
+_WIDE: Final = re.compile(r"\s{2,}")
+"""Columns of blanks: where a cell fills its column, the places of the head's words tell them apart."""
+_SPLITS: Final = (re.compile(r"\s*\|\s*"), re.compile(r"\s*\t+\s*"), re.compile(r"\s*;\s*"), _WIDE,
                   re.compile(r"\s*,\s*"))  # fmt: skip
 """What may stand between cells, the surest first."""
+_MARKS: Final = _SPLITS[:2]
+"""Marks that are no part of a sentence: behind them a row may end early, its last cells empty."""
 _RULE: Final = re.compile(r"[\s|:+=-]+")
 _EMPTY: Final = frozenset({"", "-", "–", "—", "/", "x", "n/a"})
 _FEWEST: Final = 3
@@ -24,13 +28,18 @@ _FEWEST: Final = 3
 def unrolled(lines: list[Line]) -> Iterator[Line]:
     """The lines, those of a table written out: "Bench | 3 | 8 | 90s" under its head becomes "Bench 3 x 8, rest 90s"."""
     columns: tuple[str, ...] = ()
-    split = _SPLITS[0]
+    split, places = _SPLITS[0], list[int]()
     for number, line in lines:
         found = _head(line)
         if found is not None:
             columns, split = found
+            places = [line.index(cell) for cell in _cells(line, split)]
             continue
         cells = _cells(line, split) if columns else []
+        if columns and len(cells) != len(columns) and split is _WIDE:
+            cells = [line[a:b].strip() for a, b in zip(places, (*places[1:], len(line)), strict=True)]
+        if _FEWEST <= len(cells) < len(columns) and split in _MARKS:
+            cells += [""] * (len(columns) - len(cells))
         if columns and _RULE.fullmatch(line) and "-" in line:
             continue
         if columns and len(cells) == len(columns) and _fits(columns, cells):

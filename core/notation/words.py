@@ -85,7 +85,10 @@ NUMBER_WORDS: Final[dict[str, str]] = {
         ],
         start=1,
     )
-} | {"twenty": "20", "thirty": "30"}
+} | {
+    "twenty": "20", "thirty": "30", "forty": "40", "forty-five": "45", "sixty": "60", "seventy-five": "75",
+    "ninety": "90",
+}  # fmt: skip
 
 ASKED_WORDS: Final[tuple[tuple[str, str], ...]] = (
     (r"amrap|a\.m\.r\.a\.p|as many as possible|\bmax\b|maximum", "open_reps"),

@@ -1,4 +1,4 @@
-"""Fifty plans as coaches write them: read as labelled, or asked about by line. Never otherwise."""
+"""Plans as coaches write them: read as labelled, or asked about by line. Never otherwise."""
 
 import pytest
 
