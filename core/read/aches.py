@@ -40,7 +40,7 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
         )
         if pain is None and (level is None or "PART" not in s.all[p].k or spent[0] >= last):
             continue
-        if pain is not None and not _is_ache(s, p, pain, first, last, level):
+        if pain is not None and (not _is_ache(s, p, pain, first, last, level) or _was(s, pain, last)):
             continue
         claimed.add(where)
         a, b = (p, p) if pain is None else (min(p, pain), max(p, pain))
@@ -51,6 +51,22 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
     if out:
         _hush(s, first, last)
     return out
+
+
+def _was(s: Stream, pain: int, last: int) -> bool:
+    """'the shoulder that was bothering me is fine': it hurt, and is said to be well."""
+    past = any(
+        s.all[i].text.split(" ")[-1] in ("was", "were", "been", "had", "used to")
+        for i in (pain - 1, pain - 2)
+        if i >= 0
+    )
+    well = [i for i in range(pain + 1, last) if s.all[i].has("BE", "FEEL")]
+    return past and any(
+        s.all[k].has("GOODQ") and not s.all[k - 1].has("NEG")
+        for i in well
+        for k in range(i + 1, min(i + 4, last))
+        if all(s.all[j].has("FILLER", "WORD", "KNOWN", "ALL") for j in range(i + 1, k))
+    )
 
 
 _JOINTS: Final = frozenset({"knee", "elbow", "wrist", "ankle", "neck", "finger", "thumb", "hand", "achilles", "shin"})

@@ -1,6 +1,7 @@
 """Sets said not to have happened, and which set a correction points at."""
 
 from dataclasses import dataclass
+from typing import Final
 
 from core.model.acts import Act, Amend, Erase, SetAct, Which
 from core.read.moods import clauses
@@ -21,7 +22,7 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
     erased = False
     for clause in clauses(s):
         erased = erased and not clause.opens
-        at = next((i for i in range(clause.first, clause.last) if s.is_(i, "ERASE")), None)
+        at = next((i for i in range(clause.first, clause.last) if s.is_(i, "ERASE") or _takes_off(s, clause, i)), None)
         inline = (
             at is not None
             and not clause.opens
@@ -47,6 +48,24 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
         if clause.last + 1 < len(s) and s.is_(clause.last + 1, "ERASE"):
             s.use([clause.last + 1])
     return out
+
+
+def _takes_off(s: Stream, clause: Clause, i: int) -> bool:
+    """'take that last one off': a verb parted from its particle by what it takes away."""
+    if not s.is_(i, "TAKE"):
+        return False
+    end = next((k for k in range(i + 2, min(i + 7, clause.last)) if s.all[k].text in _PARTICLES), None)
+    return (
+        end is not None
+        and all(
+            s.is_(k, "LAST", "THAT", "SETS", "SETREF", "ORD", "NUM", "ARTICLE", "FILLER", "SAME")
+            for k in range(i + 1, end)
+        )
+        and any(s.is_(k, "LAST", "SETS", "SETREF", "ORD") for k in range(i + 1, end))
+    )
+
+
+_PARTICLES: Final = frozenset({"off", "out", "away", "back", "back out"})
 
 
 def _replaces(s: Stream, clause: Clause, at: int) -> bool:
@@ -99,7 +118,11 @@ def _targets(s: Stream, clause: Clause, at: int) -> list[Which]:
         if s.is_(last + 1, "BOTH") or s.all[last].text.endswith("couple"):
             return ["last", "last"]
         return ["last"]
-    if any(s.is_(i, "NUM") for i in inside) or any(s.is_(i, "EX") for i in inside) or s.all[at].k["ERASE"] == "named":
+    if (
+        any(s.is_(i, "NUM") for i in inside)
+        or any(s.is_(i, "EX") for i in inside)
+        or s.all[at].k.get("ERASE") == "named"
+    ):
         return []
     if any(s.is_(i, "THAT") for i in inside) or s.all[at].is_word("undo", "take it off", "remove it", "scratch that"):
         return ["last"]

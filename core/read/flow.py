@@ -245,11 +245,18 @@ class Flow:
                 s.all[i].has("WORD", "KNOWN", "EX", "ALARM", "OTHER") for i in range(clause.first, clause.last)
             ):
                 continue
-            if kind == "BEGIN" and (counts or (s.all[at].is_word("soft begins") and names)):
+            if kind == "BEGIN" and (
+                counts or self._of_a_thing(clause, at) or (s.all[at].is_word("soft begins") and names)
+            ):
                 continue
             self._add(act(s.span(at, at)), at, at)
             return True
         return False
+
+    def _of_a_thing(self, clause: Clause, at: int) -> bool:
+        """'starting a new job', 'like starting a lawnmower': begun is something else."""
+        s = self._s
+        return s.is_(at + 1, "ARTICLE") and any(s.is_(i, "WORD", "KNOWN", "CHAT") for i in range(at + 2, clause.last))
 
     def _hedged(self, clause: Clause, at: int) -> bool:
         s = self._s

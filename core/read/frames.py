@@ -54,7 +54,7 @@ class Found:
 class Frames:
     """The concepts and frames of one language, indexed."""
 
-    __slots__ = ("_fast", "_frames", "_joined", "_phrases", "_single", "_spoken", "words")
+    __slots__ = ("_fast", "_frames", "_joined", "_not_words", "_phrases", "_single", "_spoken", "words")
 
     def __init__(
         self,
@@ -64,6 +64,7 @@ class Frames:
         joined: Mapping[str, str],
     ) -> None:
         self._spoken, self._joined = spoken, joined
+        self._not_words = frozenset(joined.values())
         number = {name: n for n, name in enumerate((*concepts, "FASTPULSE"))}
         self._fast = number["FASTPULSE"]
         self._single: dict[str, list[int]] = {}
@@ -105,11 +106,12 @@ class Frames:
         hits: dict[int, list[tuple[int, int]]] = {}
         present = 0
         before = ""
+        joined = self._not_words
         for i, word in enumerate(words):
             for concept in self._single.get(word, ()):
                 found = hits.setdefault(concept, [])
                 if len(found) < MOST_HITS:
-                    found.append((i, i))
+                    found.append((i, i + (i + 1 < len(words) and not words[i + 1] and word in joined)))
                 present |= 1 << concept
             for phrase, concept in self._phrases.get((before, word), ()):
                 first, last = i - 1, i - 2 + len(phrase)

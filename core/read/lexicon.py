@@ -80,6 +80,10 @@ def _words(phrase: str) -> list[str]:
     return [token.text for token in lex(phrase)]
 
 
+FIGURE: Final = "IDIOM"
+"""Kind of a figure of speech: its words are none that the reader goes by elsewhere."""
+
+
 class Lexicon:
     """All tables of one language, indexed. Built once per language."""
 
@@ -91,8 +95,12 @@ class Lexicon:
         self.numerals = numerals
         self.phrases = Trie()
         self.names = Trie()
+        figures: list[str] = []
         for table in rows:
             for kind, value, phrases in table:
+                if kind == FIGURE:
+                    figures += phrases.split(",")
+                    continue
                 for phrase in phrases.split(","):
                     self.phrases.add(phrase.strip(), (kind, value))
         self.concepts: dict[str, str] = {}
@@ -101,7 +109,9 @@ class Lexicon:
                 self.concepts[phrase.strip()] = concept
                 self.names.add(phrase.strip(), ("NAME", concept))
         self.known = frozenset(self.phrases.words() | self.names.words() | numerals.words)
-        self.plain = plain
+        for figure in figures:
+            self.phrases.add(figure.strip(), (FIGURE, 0))
+        self.plain = plain | self.phrases.words()
         self.speller = Speller(self.known, self.names.words())
 
     def spell(self, tokens: list[Token]) -> list[Token]:

@@ -49,7 +49,7 @@ MOST_LEXEMES = 1200
 """A message of more pieces than this is no report that a person types (4,096 characters are about 900 words): it is
 asked about, and only signs of alarm are read in it."""
 TICKING = frozenset({"TICK", "CROSS", "OPEN"})
-ERASING = frozenset({"ERASE"})
+ERASING = frozenset({"ERASE", "TAKE"})
 DATED = frozenset({"DAY", "WEEKDAY", "DAYSAGO"})
 AMENDING = frozenset({"AMEND", "NOTWORD", "LAST", "THAT", "CLEARIT"})
 VARIANTS = (

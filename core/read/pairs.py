@@ -22,6 +22,9 @@ _WEAK_NERVE: Final = frozenset({
 })  # fmt: skip
 
 
+_ASLEEP: Final = frozenset({"asleep", "fell asleep", "went to sleep", "gone to sleep"})
+
+
 _YIELDS: Final = frozenset({
     "asleep", "fell asleep", "went to sleep", "gone to sleep", "gave out", "gives out", "giving way",
     "gave way", "gives way", "went limp", "shot down", "goes down", "running down",
@@ -71,7 +74,7 @@ def signs(s: Stream, first: int, last: int) -> list[Told]:
     out.extend(_joined_pains(s, spots))
     numb = [
         *(i for i in spots.get("NERVESIGN", []) if not s.all[i].is_word("shooting")),
-        *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve"),
+        *(i for i in spots.get("ALARM", []) if s.all[i].k["ALARM"] == "nerve" and not s.all[i].is_word("shooting")),
     ]
     saddle = _near(s, "bladder", spots.get("SADDLE", []), numb)
     if saddle is not None:
@@ -190,6 +193,8 @@ def _nerve_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     if word in ("cant feel my", "cant feel"):
         tired = part in _TIRED or s.all[p].k.get("PART") in _TIRED
         return not tired or not any(s.all[i].is_word("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
+    if word in _ASLEEP and any(s.all[i].is_word("laid") for i in sentence):
+        return False
     single = not part.endswith("s") or part == "pins"
     return (word not in _WEAK_NERVE or single) and (word not in _YIELDS or p < m)
 

@@ -8,6 +8,7 @@ from core.model.acts import Alarm, Sign
 from core.read.aches import aches
 from core.read.dismissal import dismissed
 from core.read.frames import Frames
+from core.read.lexicon import FIGURE
 from core.read.pairs import signs
 from core.read.stream import Stream
 from core.read.telling import APOSTROPHES, BODY_KINDS, Heard, Told
@@ -65,7 +66,7 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
         if text.endswith("s") and s.text[lexeme.end - 2 : lexeme.end - 1] in APOSTROPHES:
             text = text[:-1]
         named = lexeme.has("EX") and not lexeme.has("PART", "LIMB")
-        *parts, last = text.split(" ")
+        *parts, last = text.split(" ") if FIGURE not in lexeme.k else ("",)
         for word in (*("" if named else part for part in parts), last):
             words.append(word)
             stops.append(False)

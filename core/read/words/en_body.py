@@ -240,7 +240,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "shoulders, roundabout, went funny, gone funny"
     ),
     "SPELL": (
-        "whirlies, the whirlies, funny turn, the spins, fainty, faint spell, funny spell, head rush, headrush, head "
+        "took a turn, took a bad turn, had a turn, bad turn, funny do, funny moment, took bad, took queer, taken bad, taken queer, dizzy spell, whirlies, the whirlies, funny turn, the spins, fainty, faint spell, funny spell, head rush, headrush, head "
         "rushes, brown out, browned out, brownout, swooned, swoon, nearly went over, almost went over, nearly "
         "dropped, almost dropped, bed spins, about to keel, wooziness, giddiness, lightheadness, unconscious, knocked "
         "out, sparked out, spark out, lost the room, swimmy headed, light in the head, not with it for a, timbered, "
@@ -250,6 +250,11 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "headed, lightheaded, vasovagal, vagal, bit whoozy, whoozy, woosy, wuzzy, swirly, spinny, all spinny, spinny "
         "head, topsy turvy, drunk feeling, sozzled feeling, faintish, wobbly on my feet, wobbly when i, unsteady on "
         "my feet, legs like string, swam in front, everything swam"
+    ),
+    "CAMEOVER": "came over, come over, comes over, coming over, comin over, cum over, came all over",
+    "QUEER": (
+        "queer, funny, peculiar, strange, odd, weird, faint, giddy, hot, cold, clammy, dizzy, shaky, weak, swimmy, "
+        "wobbly, light, floaty, unwell, poorly, bad, woozy, foggy, distant, sick, ill, trembly"
     ),
     "FLOORED": (
         "hit the deck, hit the floor, on the floor, on the deck, on the ground, went down like, dropped like, folded "
@@ -438,7 +443,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "both legs, both arms, down my right, down my left, up my arm, down my back, down my spine, all the way to"
     ),
     "WEAK": (
-        "weak, weakness, limp, floppy, no strength, no power, powerless, lost strength, lost power, lost all power, "
+        "no force, not force, without force, lost force, force is gone, no strength in, without strength, weak, weakness, limp, floppy, no strength, no power, powerless, lost strength, lost power, lost all power, "
         "lost all strength, half as strong, half the strength, isnt firing, not firing, wont fire, switched off, "
         "switches off, shut down, shuts down, shut off, goes soft, gone soft, gave way, gives way, giving way, give "
         "way, folded, folds, buckle*, drag*, slap*, dead weight, lame, wont respond, doesnt respond, not responding, "
@@ -1055,6 +1060,7 @@ FRAMES: Final[tuple[FrameRow, ...]] = (
     ("faint", "HEAD >FLOATY", 3),
     ("faint", "FLOATY HEAD STANDUP", 6),
     ("faint", "SPELL !DROPPEDIT", 1),
+    ("faint", "CAMEOVER >QUEER", 2),
     ("faint", "FLOORED CAMETO ME !SATON", 10),
     ("faint", "LOST LOSTTIME ATDEED|THEDEED|ME", 8),
     ("faint?", "NOMEMORY THEDEED", 5),

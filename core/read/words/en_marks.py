@@ -28,7 +28,7 @@ _THEMSELVES: Final = (
 # fmt: off
 MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", ")} | {
     # before a number that tells where
-    "addresses": "platform, rack, locker, lane, bay, room, gate, station, bus, week, day, session, number, phase, cycle",
+    "addresses": "level, floor, junction, exit, terminal, chapter, page, route, deck, platform, rack, locker, lane, bay, room, gate, station, bus, week, day, session, number, phase, cycle",
     # before a number that tells how old
     "ages": "turned, turning, turns, aged, age",
     "before year": "from, since, back, back in, january, february, march, april, may, june, july, august, september, october, november, december, summer, winter, spring, autumn, early, late, of",
@@ -59,6 +59,8 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "objected": "blacked out, blacking out, black out, passed out, passing out",
     # how the lifter comes into a sentence
     "oneself": "i, im, ive, my, me, id, ill, mine",
+    # how a limb is laid on that goes to sleep
+    "laid": "on the sofa, on the couch, on sofa, sofa, couch, slept on it, slept on my arm, slept on my hand, slept on my, cuddling, spooning, shaking it, shook it, cross legged",
     # what opens a sentence and says nothing of form, side or corrections
     "openers": "ok, okay, alright, right, update, oki, okey",
     "other days": "tomorrow, next week, next time, next session, next month, next workout",
@@ -67,7 +69,7 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     # words that come back to what was done, whatever was said before
     "resumes": "anyway, anyways, anyhow, but today, today, back to today",
     # what runs along a nerve, and is no numbness of the saddle
-    "shooting": "lightning, shooting, shooting pain, shooting pains, electric, electric shock, electric shocks, zap, zaps, zapping, zing, zings, zinger, jolt, jolts, sparks, sciatica, radiating, radiates",
+    "shooting": "lightning, shooting, shooting pain, shooting pains, electric, electric shock, electric shocks, zap, zaps, zapping, zing, zings, zinger, jolt, jolts, sparks, sciatica, radiating, radiates, electric feeling, electric feelings, electric current, electricity, current",
     "soft begins": "begin, beginning",
     # after a blow these belong to it
     "stars": "saw stars, seeing stars, saw spots, seeing spots",

@@ -12,7 +12,7 @@ from core.read.lexicon import Lexicon, Rows
 from core.read.names import Names
 from core.read.numerals import Numerals
 from core.read.tokens import Token, lex
-from core.read.words import en, en_body, en_everyday, en_flow, en_marks, en_names, en_symptoms
+from core.read.words import en, en_body, en_everyday, en_flow, en_marks, en_names, en_symptoms, en_talk
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +57,7 @@ class Language:
 _ENGLISH: Final = Tables(
     en.NUMERALS,
     (en.UNITS, en.COUNTS, en.SAMENESS, en.LOADS, en.EFFORTS, en.MODS, en.DAYS, en_flow.MOODS, en_flow.FLOWS,
-     en_symptoms.ROWS),
+     en_symptoms.ROWS, en_talk.ROWS),
     en_names.CONCEPTS, en_names.EXERCISES, en_names.FAMILIES, en_names.LACKING,
     en_flow.FILLER, en_flow.FILLER | en_everyday.PLAIN,
     en_body.CONCEPTS, en_body.FRAMES, en_body.SPOKEN, en_body.JOINED, en_marks.MARKS,

@@ -1,0 +1,44 @@
+"""English, everyday talk around training: turns of phrase made of a few parts, and figures of speech.
+
+Rows like those of the other tables, but put together from their parts, so that every combination is known. Source:
+common English; no single source.
+"""
+
+from itertools import product
+from typing import Final
+
+from core.read.lexicon import Rows
+
+
+def _every(*parts: str) -> str:
+    """Every phrase made of one alternative of each part, in order."""
+    choices = [[one.strip() for one in part.split(",")] for part in parts]
+    return ", ".join(" ".join(filter(None, words)) for words in product(*choices))
+
+
+_MUST_I: Final = (
+    "am i meant to, am i supposed to, do i have to, should i, do i, shall i, do you want me to, can i, would you like "
+    "me to, must i, do you need me to, have i got to, did you want me to, would you want me to, do i need to, i should, "
+    "i need to, i have to, i gotta, am i, i do"
+)
+_FEARS: Final = _every(
+    "scared of, afraid of, worried about, terrified of, nervous about, dreading, fear of", "doing, trying,"
+)
+_DO_I: Final = "can i, could i, should i, do i, shall i, might i, would i, can we, could you suggest, is there to"
+
+# fmt: off
+ROWS: Final[Rows] = (
+    ("NEXTQ", 0, _every("what", _MUST_I, "do, be doing, move to, go to, doing", "now, next, after, after this, after that, after these")),
+    ("NEXTQ", 0, _every("where, where to", "do i go, am i going, should i go, do we go", "now, next, from here, after this")),
+    ("NEXTQ", 0, _every("send me, give me, tell me, show me, hit me with", "the next one, the next exercise, whats next, what is next, the next lift, the next thing, the next move, what to do next")),
+    ("NEXTQ", 0, "whats on now, whats on next, what have you got for me next, ready for the next one, ready for next, onto the next, on to the next, on to the next one, onto the next one, whats the next thing, whats the next lift, whats the next move, which is next, whats my next, whats my next exercise, whats my next lift"),
+    ("ALTERNATIVE", 0, _every("what, what else", _DO_I, "do, use, try", "for, instead of, in place of, rather than")),
+    ("ALTERNATIVE", 0, "what else is there for, another way to do, other way to do, other ways to do, something in place of, anything in place of, something to replace, anything to replace"),
+    ("UNDONE", 0, _FEARS),
+    ("WORRY", "before", _FEARS),
+    ("UNDONE", 0, _every("the thought of, thinking of, thinking about, tempted to, tempted by, the idea of, toying with, fancy, fancying, dont fancy, didnt fancy, cant be bothered with, sick of, bored of, curious about, eager to, itching to, excited to, excited for, excited about", "doing, trying,")),
+    ("TAKE", 0, "take, knock, rub, cross, strike, pull, get, chuck, throw, leave, takes, taking, cut"),
+    ("FILLER", 0, "take, get, leave"),
+    ("IDIOM", 0, "heart in my mouth, heart was in my mouth, heart in mouth, heart in me mouth, heart isnt in it, heart wasnt in it, heart not in it, heart just isnt in it, heart just wasnt in it, heart is not in it, heart was not in it, heart goes out to, heart went out to, heart of gold, broke my heart, breaks my heart, breaking my heart, broken heart, heart set on, heart to heart, by heart, off by heart, heart sank, heart melted, lost my head, lose my head, keep my head, off my head, head over heels, head start, head in the game, head isnt in it, head wasnt in it, head in the clouds, bang on about, head down, heads up, head count, do my head in, doing my head in, did my head in, does my head in, wrap my head around, get my head around, get my head round, over my head about, on my mind, out of my head, blew my mind, blows my mind, mind blown, cost an arm and a leg, costs an arm and a leg, arm and a leg, cold feet, pulling my leg, pull my leg, pulling your leg, chip on my shoulder, weight off my shoulders, weight off my chest, off my chest, off my shoulders, look over my shoulder, looking over my shoulder, over my shoulder at, over the shoulder, shoulder to cry on, cold shoulder, jaw dropped, jaw on the floor, jaw hit the floor, face like thunder, face palm, facepalm, face the music, face lit up, took my breath away, takes my breath away, took the breath away, breath of fresh air, waste my breath, waste of breath, save my breath, save your breath, under my breath, dont hold your breath, held my breath for the results, out of hand, hand in hand, on the other hand, hands down, hands full, first hand, second hand, give me a hand, gave me a hand, lend a hand, lending a hand, need a hand, big hand, caught red handed, thumbs up, thumb war, green fingers, fingers crossed, crossed fingers, wrapped around her finger, toe the line, toe to toe, pain in the arse, pain in the ass, pain in the bum, pain in the backside, pain in the butt, royal pain, painful to watch, painfully slow, pain to get to, pain to park, my back is covered, got my back, have my back, has my back, watch my back, behind my back, back on track, back to square one, turn my back, eyes popped out, eyes lit up, eye opener, eyes bigger than, blood boil, blood boiling, made my blood boil, sweat blood, butterflies about, gut feeling, spit my tea, elbow room, elbow grease, knee deep, knees up, weak at the knees, bees knees, neck of the woods, breathing down my neck, breathe down my neck, neck and neck, up to my neck, skin of my teeth, stomach for it, no stomach for"),
+)
+# fmt: on
