@@ -109,6 +109,7 @@ def moved_by(s: Stream, i: int, before: list[Atom]) -> Atom | None:
             return Atom("MORE", i, j, sign * lexeme.value)
         in_kg = "LOADQ" in lexeme.k
         number = lexeme.num("LOADQ") if in_kg else lexeme.value
+        j += in_kg and s.is_(j + 1, "PLATE", "IMPL")
         return Atom("DELTA", i, j, load=LoadSaid("delta", sign * number, in_kg=in_kg))
     return None
 

@@ -163,13 +163,15 @@ _STATES: Final = ("GOODQ", "FAIRQ", "BADQ", "PAIN", "SORENESS", "NERVESIGN")
 
 def _turned_down(s: Stream, i: int) -> bool:
     """'80x10, no, 80x9': a 'no' on its own between two counts."""
-    return (
-        s.all[i].is_word("no")
-        and s.is_(i - 1, "COMMA", "STOP", "DASH", "OPEN")
-        and s.is_(i + 1, "COMMA", "STOP", "DASH")
-        and s.is_(i - 2, *_COUNTED)
-        and s.is_(i + 2, *_COUNTED)
-    )
+    if not s.all[i].is_word("no") or not s.is_(i - 1, "COMMA", "STOP", "DASH", "OPEN"):
+        return False
+    before = i - 2
+    while s.is_(before, "DOT", "STOP"):
+        before -= 1
+    if not s.is_(before, *_COUNTED):
+        return False
+    parted = s.is_(i + 1, "COMMA", "STOP", "DASH") and s.is_(i + 2, *_COUNTED)
+    return parted or (s.is_(i + 1, "NUM", "LOADQ") and s.is_(i + 2, "X", "FOR"))
 
 
 _COUNTED: Final = ("NUM", "LOADQ", "REPN", "DUR")

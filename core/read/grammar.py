@@ -5,22 +5,20 @@ This module walks the atoms and hands each to the module that knows it; what a g
 
 from collections.abc import Callable
 from dataclasses import replace
-from itertools import pairwise
 from typing import Final
 
+from core.read.arranging import arranged
 from core.read.atoms import Atom, LoadSaid
 from core.read.counting import count_of_sets, counts, leading_times
 from core.read.cursor import COUNTS, Cursor
 from core.read.groups import Group, Parsed, Placed, leads_with_load
 from core.read.linking import behind_link, linked
 from core.read.sameness import as_before, told_just_now
-from core.read.spreading import spread_out
 
 
 def parse(atoms: list[Atom], *, named: bool = True, loaded: bool = False) -> Parsed:
     """All groups and remarks of a stretch. ``named``: it names its exercise; ``loaded``: that has an outside load."""
-    told = _times_listed(_remarks_behind(atoms))
-    c = Cursor(spread_out(told) if loaded else told, named)
+    c = Cursor(arranged(atoms, loaded=loaded), named)
     while c.i < len(c.a):
         at = c.i
         _step(c, c.a[at])
@@ -152,6 +150,10 @@ def _past_count(c: Cursor, i: int) -> int:
 
 
 def _load(c: Cursor, atom: Atom) -> None:
+    if atom.text == "missed":
+        c.close(Group(atom.first, atom.last, load=atom.load))
+        c.i += 1
+        return
     follow = c.kind(c.i + 1)
     if follow == "X" or (follow == "FOR" and c.kind(c.i + 2) in (*COUNTS, "S")):
         linked(c)
@@ -238,7 +240,7 @@ def _finish(c: Cursor) -> None:
     said = c.take()
     if said is None:
         return
-    waiting = [group for group in groups if group.load is None and group.lead is None]
+    waiting = [group for group in groups if group.load is None and group.lead is None and group.behind is None]
     if groups and len(waiting) == len(groups):
         for group in waiting:
             group.load = said
@@ -246,44 +248,6 @@ def _finish(c: Cursor) -> None:
         group = Group(c.pending_at, c.pending_at, load=said)
         group.sets, c.sets = c.sets, None
         groups.append(group)
-
-
-def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
-    """A remark between a link and its count (for a warm-up set of 8) is moved behind the count."""
-    out = [
-        atom
-        for i, atom in enumerate(atoms)
-        if not (atom.text == "again" and i and atoms[i - 1].kind in ("N", "L") and _linked_next(atoms, i))
-    ]
-    for i in range(len(out) - 2):
-        if out[i].kind in ("FOR", "X", "OF") and out[i + 1].kind == "M" and out[i + 2].kind in COUNTS:
-            out[i + 1], out[i + 2] = out[i + 2], out[i + 1]
-    for i in range(len(out) - 3):
-        if (
-            out[i].kind in ("N", "L")
-            and out[i + 1].text in ("LEFT", "RIGHT")
-            and out[i + 2].kind == "X"
-            and out[i + 3].kind == "N"
-        ):
-            out[i + 1 : i + 4] = [out[i + 2], out[i + 3], out[i + 1]]
-    return out
-
-
-def _times_listed(atoms: list[Atom]) -> list[Atom]:
-    """'10 times, 10 times, 8 times': several in a row count repetitions."""
-    times = [i for i, atom in enumerate(atoms) if atom.kind == "T"]
-    near = {
-        a
-        for a, b in pairwise(times)
-        if all(one.kind == "SEP" for one in atoms[a + 1 : b]) and atoms[a].value <= 2 * atoms[b].value
-    }
-    listed = near | {b for a, b in pairwise(times) if a in near}
-    return [replace(atom, kind="R") if i in listed else atom for i, atom in enumerate(atoms)] if listed else atoms
-
-
-def _linked_next(atoms: list[Atom], i: int) -> bool:
-    """'150 again for a double': the word stands between a load and its count."""
-    return i + 2 < len(atoms) and atoms[i + 1].kind in ("FOR", "X") and atoms[i + 2].kind in COUNTS
 
 
 def _hung(said: LoadSaid | None) -> LoadSaid | None:

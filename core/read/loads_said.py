@@ -41,13 +41,23 @@ def load_said(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Ato
         return Atom("L", i, j + side, load=replace(said, way="per_side" if side else "added", per_side=side))
     if s.is_(j, "BAND"):
         return Atom("L", i, j, load=replace(said, way="band"))
+    barred = _bar_behind(s, j)
+    if barred and not said.plural and not _after_link(before):
+        return Atom("L", i, barred, load=replace(said, way="per_side", number=number / 2, per_side=True))
     if s.is_(j, "PERSIDE") and not s.sided and (in_kg or not _after_link(before) or _odd(lexeme)):
+        barred = _bar_behind(s, j + 1)
         return (
-            Atom("L", i, j, load=replace(said, way="per_side", per_side=True))
-            if (in_kg or _odd(lexeme) or _loads_a_side(s, j, before))
+            Atom("L", i, barred or j, load=replace(said, way="per_side", per_side=True))
+            if (in_kg or barred or _odd(lexeme) or _loads_a_side(s, j, before))
             else None
         )
     return Atom("L", i, j - 1, load=said) if in_kg or j > i + 1 else None
+
+
+def _bar_behind(s: Stream, j: int) -> int:
+    """The place of the bar in 'plus the bar', told beside its plates; 0 where there is none."""
+    k = s.skip(j + 1, "ARTICLE")
+    return k if s.is_(j, "PLUS", "AND") and s.is_(k, "EMPTYBAR") else 0
 
 
 def _odd(lexeme: Lexeme) -> bool:
@@ -121,6 +131,8 @@ def bar_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     del before
     if not s.is_(i, "EMPTYBAR") or (s.is_(i - 1, "ON") and s.all[i].is_word("the bar", "bar")):
         return None
+    if _weighed_bar(s, i):
+        return None
     j = s.skip(i + 1, "AND", "PLUS")
     if j > i + 1 and s.is_(j, "NUM", "LOADQ") and (s.is_(j + 1, "PERSIDE") or s.all[j].plural):
         in_kg = "LOADQ" in s.all[j].k
@@ -128,6 +140,12 @@ def bar_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         last = j + 1 if s.is_(j + 1, "PERSIDE") else j
         return Atom("L", i, last, load=LoadSaid("per_side", number, in_kg=in_kg, per_side=True))
     return Atom("L", i, i, load=LoadSaid("bar"), text=s.all[i].text)
+
+
+def _weighed_bar(s: Stream, i: int) -> bool:
+    """'35kg ez bar', '25 straight bar': its weight is said right before it, so the bar is not empty."""
+    kind = s.is_(i - 1, "KNOWN") and not s.is_(i - 1, "NUM")
+    return kind and s.is_(i - 2, "LOADQ", "NUM") and not s.is_(i - 3, "X", "FOR")
 
 
 def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:

@@ -37,6 +37,8 @@ _BETWEEN_FAIL: Final = ("ON", "ARTICLE", "AT", "IN", "FILLER", "REPS", "TO", "LA
 def fail(s: Stream, i: int) -> Found:
     """A repetition tried and missed; the number of the missed one if said, before or behind."""
     first, missed = i, None
+    if s.all[i].k.get("AMEND") == "inline" and s.is_(i + 1, "NUM", "LOADQ") and s.is_(i + 2, "X", "FOR"):
+        return None
     if s.is_(i - 1, "ORD"):
         first, missed = i - 1, s.all[i - 1].num("ORD")
     j = i + 1 if s.is_(i + 1, "EX") else s.skip(i + 1, *_BETWEEN_FAIL)

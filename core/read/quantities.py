@@ -63,8 +63,32 @@ def _named(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None
     return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
 
 
+def _so_many_more(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
+    """'2 more sets the same', 'x2 more', 'another two of those': so many more sets like the last."""
+    if not 1 < lexeme.value <= MOST_MORE:
+        return None
+    another = s.is_(i - 1, "SAME") and s.all[i - 1].text.startswith("another")
+    j = i + 1 if another else s.skip(i + 1, "MORE")
+    if j == i + 1 and not another:
+        return None
+    k = s.skip(j, "SETS", "TIMES")
+    alike = s.is_(k, "LIKETHAT") or (s.is_(k, "SAME") and not s.all[k].text.startswith("another"))
+    those = s.is_(k, "OF") and s.is_(k + 1, "THAT", "SAME")
+    ends = k >= len(s) or s.is_(k, "COMMA", "STOP", "NL")
+    timed = (s.is_(i - 1, "X") and not s.is_(i - 2, "NUM", "LOADQ")) or s.is_(j, "TIMES")
+    if not alike and not those and not (timed and ends):
+        return None
+    return Atom("SAME", i, k + 1 if those else k if alike else k - 1, lexeme.value, text="more sets")
+
+
+MOST_MORE: Final = 6.0
+"""More further sets than this are not counted out (common practice, no source)."""
+
+
 def _twice(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
-    del s, before
+    if s.is_(i + 1, "MORE") and s.is_(i - 1, "THAT", "SAME"):
+        return Atom("SAME", i, i + 1, lexeme.num("SETN"), text="more sets")
+    del before
     return Atom("S", i, i, lexeme.num("SETN"), text="twice")
 
 
@@ -143,7 +167,7 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
     pair = _one_or_two(s, i, lexeme)
     if pair is not None:
         return pair
-    change = changed(s, i, i + 1, lexeme)
+    change = _so_many_more(s, i, lexeme) or changed(s, i, i + 1, lexeme)
     if change is not None:
         return change
     if s.is_(i + 1, "PLATE", "PERHAND", "IMPL", "TOTAL", "BOTHHANDS", "HUNG", "ASSIST", "BAND", "PERSIDE"):

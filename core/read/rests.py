@@ -16,7 +16,9 @@ def rest(s: Stream, i: int) -> Found:
     if s.is_(i, "REST") and (s.dur(i - 1) is not None or (s.is_(i - 1, "OF") and s.dur(i - 2) is not None)):
         return None
     if s.is_(i, "REST"):
-        j = s.skip(i + 1, "OF", "FOR", "BE", "ABOUT", "COLON", "BETWEEN", "DASH", "SETS", "ARTICLE", "AT", "REST")
+        j = s.skip(
+            i + 1, "OF", "FOR", "BE", "ABOUT", "COLON", "BETWEEN", "DASH", "SETS", "ARTICLE", "AT", "REST", "OPEN"
+        )
         seconds = _rest_length(s, j)
         if seconds is None or s.all[i].is_word("off"):
             return None
@@ -24,6 +26,8 @@ def rest(s: Stream, i: int) -> Found:
         return _unless_coming(s, Remark("rest_s", seconds[0], i, end - 1, wide=_covers_all(s, i, end)))
     seconds = _rest_length(s, i)
     if seconds is None or (s.is_(i, "DUR") and s.is_(i - 1, "TO", "OR") and s.num(i - 2) is not None):
+        return None
+    if s.is_(i, "DUR") and s.is_(i - 1, "DASH") and s.num(i - 2) is not None and _spread(s, i - 2):
         return None
     if _between_counts(s, i):
         return Remark("rest_s", seconds[0], i, i)
@@ -54,12 +58,25 @@ def _rest_length(s: Stream, i: int) -> tuple[float, int] | None:
     bare = s.num(i)
     if bare is None or s.all[i].has("LOADQ", "REPQ", "SETQ", "TIMESQ") or s.is_(i + 1, "X"):
         return None
+    if s.is_(i + 1, "DASH") and not _spread(s, i):
+        return None if s.dur(i + 2) is not None else _bare_length(s, i, bare)
     if s.is_(i + 1, "DASH", "TO", "OR") and (second := s.dur(i + 2)) is not None:
         unit = 60.0 if second >= 60 and s.all[i + 2].value <= BARE_REST_MINUTES else 1.0
         return (bare * unit + second) / 2, i + 2
+    return _bare_length(s, i, bare)
+
+
+def _bare_length(s: Stream, i: int, bare: float) -> tuple[float, int] | None:
     if s.is_(i - 1, "X", "AT"):
         return None
     return (bare * 60 if bare <= BARE_REST_MINUTES else bare), i
+
+
+def _spread(s: Stream, i: int) -> bool:
+    """'2-3 min': two lengths near each other, the dash glued to both; not '60x8 - 2 min'."""
+    if not (s.is_(i + 1, "DASH") and s.is_(i + 2, "DUR")) or not (s.all[i + 1].glued and s.all[i + 2].glued):
+        return False
+    return 0 < s.all[i + 2].value - s.all[i].value <= max(2.0, s.all[i].value)
 
 
 def _covers_all(s: Stream, first: int, end: int) -> bool:

@@ -31,7 +31,8 @@ def as_before(c: Cursor, atom: Atom) -> None:
 
 
 def _word(c: Cursor, group: Group, atom: Atom) -> bool:
-    del group, atom
+    if atom.kind == "SAME" and atom.value > 1:
+        group.sets = atom.value
     c.i += 1
     return True
 
@@ -105,6 +106,9 @@ def _times(c: Cursor, group: Group) -> bool:
 
 def _link(c: Cursor, group: Group, atom: Atom) -> bool:
     del atom
+    if c.kind(c.i + 1) == "SAME" and c.a[c.i + 1].value > 1:
+        c.i += 1
+        return True
     if c.kind(c.i + 1) not in (*COUNTS, "S"):
         return False
     if _times(c, group):

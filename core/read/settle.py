@@ -37,6 +37,7 @@ class Settler:
     def settle(self) -> Settled:
         """All groups decided, stopping at the first doubt."""
         out = Settled([])
+        self._other_side()
         total = 0
         for n, group in enumerate(self._parsed.groups):
             done = self._group(n, group)
@@ -52,7 +53,14 @@ class Settler:
                 self._likely.before = done[-1]
         return out
 
-    # what a number can be
+    def _other_side(self) -> None:
+        """'other arm 10': the count is turned from the side of the last set, so it starts as that side's."""
+        last, groups = self._setting.last, self._parsed.groups
+        turned = any(word == "OTHERSIDE" and after <= 0 for word, after in self._parsed.sides)
+        if not turned or last is None or last.exercise != self._id or last.side not in ("left", "right"):
+            return
+        if len(groups) == 1 and not groups[0].like and len(groups[0].reps) == 1 and groups[0].reps[0].side is None:
+            groups[0].reps[0].side = last.side
 
     # one group
 
@@ -260,6 +268,7 @@ class Settler:
             if placed.remark.what == "failed" and placed.after in (n, n - 1, -1):
                 missed = placed.remark.value
                 reps = int(missed) - 1 if isinstance(missed, float) and missed >= 1 else 0
+                placed.after = n
                 return [SetAct(self._id, load, reps)]
         said = self._parsed.groups[n].load
         if said is not None and said.way == "plain" and not said.in_kg and said.number and not self._likely.outside:

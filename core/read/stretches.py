@@ -163,6 +163,14 @@ def _paced(s: Stream, piece: Piece) -> bool:
     )
 
 
+def _rested(s: Stream, piece: Piece) -> bool:
+    """A rest said ahead of the name, alone in its piece ('60 sec rests, cable fly ...'), and not one just taken."""
+    inside = range(piece.first, piece.last)
+    rest = any(i in s.used and s.all[i].has("REST", "BETWEEN", "NOREST") for i in inside)
+    alone = all(i in s.used or s.all[i].has("FILLER", "ARTICLE", "WITH") for i in inside)
+    return rest and alone and not s.is_(piece.last, "THEN") and not any(s.all[i].is_word("after") for i in inside)
+
+
 def _shared(s: Stream, piece: Piece) -> bool:
     return any(s.all[i].has("EACH", "ALL", "BOTH") for i in range(piece.first, piece.last))
 
@@ -174,7 +182,7 @@ def _place_unnamed(
     stretch, counted = part
     behind = bool(piece.counts) and piece.counts[0] < stretch.at
     near = [one for one in unnamed if one.line == piece.line and not _only_rounds(s, one) and not _strange(s, one)]
-    if not any(one.counts for one in unnamed) and any(_paced(s, one) for one in unnamed):
+    if not any(one.counts for one in unnamed) and any(_paced(s, one) or _rested(s, one) for one in unnamed):
         near = unnamed
     joins = bool(near) and (
         (near is unnamed and not any(one.counts for one in near))

@@ -115,9 +115,9 @@ def tempo_phase(s: Stream, i: int) -> Found:
     """Seconds with the part of the repetition they belong to, in either order."""
     if s.is_(i, *_PHASES) and not s.is_(i, "NUM"):
         j = (
-            s.skip(i + 1, "FOR", "OF", "COLON", "ABOUT", "BE", "ARTICLE", "WITH", "COMMA")
+            s.skip(i + 1, "FOR", "OF", "COLON", "ABOUT", "BE", "ARTICLE", "WITH", "COMMA", "OPEN")
             if not s.is_(i, "CON")
-            else s.skip(i + 1, "IN", "FOR")
+            else s.skip(i + 1, "IN", "FOR", "OPEN")
         )
         seconds = s.dur(j)
         counted = s.skip(j, "SLOW", "COUNT", "OF", "ARTICLE")

@@ -56,7 +56,7 @@ UNITS: Final[Rows] = (
 
 COUNTS: Final[Rows] = (
     ("REPS", 0, "reps, rep, repetitions, repetition, r, resp, repss, rps"),
-    ("SETS", 0, "series, serie, sets, set, rounds, round, rds, rnds, rnd, working sets, work sets, straight sets, working set, work set, sts, st, hard sets, trips, trip, lengths, laps, goes"),
+    ("SETS", 0, "lots, series, serie, sets, set, rounds, round, rds, rnds, rnd, working sets, work sets, straight sets, working set, work set, sts, st, hard sets, trips, trip, lengths, laps, goes"),
     ("REPN", 1, "single, singles, single rep"),
     ("REPN", 2, "double, doubles"),
     ("REPN", 3, "triple, triples"),

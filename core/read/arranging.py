@@ -1,0 +1,71 @@
+"""Atoms put in the order that the grammar reads: remarks behind their counts, repeated 'times' as counts, the load of a
+missed lift as its own, runs of loads dealt out. Knows no exercise.
+"""
+
+from dataclasses import replace
+from itertools import pairwise
+
+from core.read.atoms import Atom, LoadSaid
+from core.read.cursor import COUNTS
+from core.read.spreading import spread_out
+
+
+def arranged(atoms: list[Atom], *, loaded: bool) -> list[Atom]:
+    """The atoms as the grammar takes them. ``loaded``: the exercise has an outside load."""
+    told = _missed_at(_times_listed(_remarks_behind(atoms)))
+    return spread_out(told) if loaded else told
+
+
+def _remarks_behind(atoms: list[Atom]) -> list[Atom]:
+    """A remark between a link and its count (for a warm-up set of 8) is moved behind the count."""
+    out = [
+        atom
+        for i, atom in enumerate(atoms)
+        if not (atom.text == "again" and i and atoms[i - 1].kind in ("N", "L") and _linked_next(atoms, i))
+    ]
+    for i in range(len(out) - 2):
+        if out[i].kind in ("FOR", "X", "OF") and out[i + 1].kind == "M" and out[i + 2].kind in COUNTS:
+            out[i + 1], out[i + 2] = out[i + 2], out[i + 1]
+    for i in range(len(out) - 3):
+        if (
+            out[i].kind in ("N", "L")
+            and out[i + 1].text in ("LEFT", "RIGHT")
+            and out[i + 2].kind == "X"
+            and out[i + 3].kind == "N"
+        ):
+            out[i + 1 : i + 4] = [out[i + 2], out[i + 3], out[i + 1]]
+    return out
+
+
+def _missed_at(atoms: list[Atom]) -> list[Atom]:
+    """'120x3 then missed the second at 125': the load behind a miss is the missed set's own."""
+    out = list(atoms)
+    for i, atom in enumerate(atoms[:-2]):
+        load = atoms[i + 2]
+        missed = atom.kind == "M" and atom.remark is not None and atom.remark.what == "failed"
+        if not missed or atoms[i + 1].kind != "AT" or load.kind not in ("N", "L"):
+            continue
+        told = [one for one in atoms[:i] if one.kind in ("N", "L")]
+        again = any(one.value == load.value and one.load == load.load for one in told)
+        if told and not again and (i + 3 >= len(atoms) or atoms[i + 3].kind not in ("X", "FOR")):
+            said = load.load or LoadSaid("plain", load.value, plural=load.plural)
+            out[i + 1] = replace(atoms[i + 1], kind="SEP", text="COMMA")
+            out[i + 2] = replace(load, kind="L", load=said, text="missed")
+    return out
+
+
+def _times_listed(atoms: list[Atom]) -> list[Atom]:
+    """'10 times, 10 times, 8 times': several in a row count repetitions."""
+    times = [i for i, atom in enumerate(atoms) if atom.kind == "T"]
+    near = {
+        a
+        for a, b in pairwise(times)
+        if all(one.kind == "SEP" for one in atoms[a + 1 : b]) and atoms[a].value <= 2 * atoms[b].value
+    }
+    listed = near | {b for a, b in pairwise(times) if a in near}
+    return [replace(atom, kind="R") if i in listed else atom for i, atom in enumerate(atoms)] if listed else atoms
+
+
+def _linked_next(atoms: list[Atom], i: int) -> bool:
+    """'150 again for a double': the word stands between a load and its count."""
+    return i + 2 < len(atoms) and atoms[i + 1].kind in ("FOR", "X") and atoms[i + 2].kind in COUNTS
