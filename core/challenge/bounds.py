@@ -74,12 +74,18 @@ UNSEEN: Final[tuple[Bound, ...]] = (
     Bound(
         "unseen.form",
         "Loose form, or a range cut short, that is not said.",
-        "Nobody sees the set. Saying so costs a quarter of the exercise, so that it is said.",
+        "Nobody sees the set. Saying so costs a tenth of the exercise, so that it is said.",
     ),
     Bound(
         "unseen.small",
         "A repetition or two more than were done.",
         "A forecast is not that sharp; but a set that was stopped where asked counts in full, so that it wins nothing.",
+    ),
+    Bound(
+        "unseen.steady",
+        "Reports that are a little too high, and by a little more each week.",
+        "A forecast learns what it is told. Held against one from weeks ago, honest members who grow would be asked "
+        "about as well; and there is nothing to be won: a set that was stopped where asked counts in full without it.",
     ),
     Bound(
         "unseen.ache",

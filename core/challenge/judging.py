@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from core.evidence.numbers import value
 from core.model.acts import SetAct
 from core.model.challenge import Result
+from core.model.quantities import Load
 from core.model.target import Forecast, Target, TargetSet
 from core.model.working import count_of, working_sets
 
@@ -89,19 +90,35 @@ def result_of(target: Target, sets: tuple[SetAct, ...], as_asked: AsAsked, seen:
     if all(as_asked(act, wanted, wanted.reps[0]) for act, wanted in pairs):
         return "met"
     bare = [(replace(act, rir=None, failed=False), wanted) for act, wanted in pairs]
-    if not all(as_asked(act, wanted, 0.0) for act, wanted in bare):
-        return "otherwise"
-    if any(_slack(act, wanted, seen) for act, wanted in pairs):
-        return "otherwise"
+    slack = any(_slack(act, wanted, seen) for act, wanted in pairs)
+    if slack or not all(as_asked(act, wanted, 0.0) for act, wanted in bare):
+        return "otherwise" if _half_done(pairs, slack=slack) else "part"
     return "stopped" if all(as_asked(act, wanted, 0.0) for act, wanted in pairs) else "pushed"
 
 
+def _half_done(pairs: list[tuple[SetAct, TargetSet]], *, slack: bool) -> bool:
+    """Whether at least half of what was asked was done: of the load, and where more was left, of the repetitions."""
+    half = value("challenge.half_share")
+    lows, counts = (
+        sum(one) for one in zip(*((wanted.reps[0], count_of(act) or 0.0) for act, wanted in pairs), strict=True)
+    )
+    return not (slack and counts < half * lows) and all(_heavy(act.load, wanted.load, half) for act, wanted in pairs)
+
+
+def _heavy(done: Load | None, wanted: Load | None, share: float) -> bool:
+    if done is None or wanted is None or done.kind != wanted.kind or done.kind not in ("total", "per_hand"):
+        return True
+    return (done.kg or 0.0) >= share * (wanted.kg or 0.0)
+
+
 def _slack(act: SetAct, wanted: TargetSet, seen: Surprise) -> bool:
-    """Short of the low end with more left than asked: as said, or as the forecast makes of it when nothing is said."""
+    """Short of the low end with more left than asked: as said, or so short that no forecast has it ended there.
+
+    A forecast that is merely disappointed accuses nobody: it is less sharp for the weak, whose kit has coarser steps.
+    """
     if (count_of(act) or 0.0) >= wanted.reps[0]:
         return False
     rir = 0.0 if act.failed else act.rir
-    if rir is None:
-        return seen.below > value("challenge.short_z")
     asked = wanted.rir if wanted.rir is not None else 0.0
-    return rir > asked + value("effort.half") or seen.below > value("challenge.beyond_z")
+    said = rir is not None and rir > asked + value("effort.half")
+    return said or seen.below > value("challenge.short_z")

@@ -114,8 +114,8 @@ EXERCISE: Final[tuple[Row[Attempt], ...]] = (
     ),
     Row(
         "exercise.otherwise",
-        "Every set, but loose, lighter or with more left than asked, counts three quarters and is no step.",
-        "The work was done; the step was not. Saying so costs little, so that it is said.",
+        "Every set, but loose, lighter or with more left than asked, counts nine tenths and is no step.",
+        "The work was done; the step was not. Saying so costs so little that there is nothing to win by hiding it.",
         lambda one: one.result == "otherwise",
         most,
         (
@@ -125,10 +125,11 @@ EXERCISE: Final[tuple[Row[Attempt], ...]] = (
     ),
     Row(
         "exercise.part",
-        "An exercise with sets left out brings nothing.",
-        "Otherwise one set of everything would do.",
+        "An exercise with sets left out, or with less than half of what was asked in them, brings nothing.",
+        "Otherwise one set of everything would do, or one repetition.",
         lambda one: one.result == "part",
         nothing,
+        ("challenge.half_share",),
     ),
     Row(
         "exercise.none",

@@ -55,7 +55,7 @@ EXERCISE_ROWS: list[tuple[str, Attempt, float | None]] = [
     ("exercise.kept", attempt("met", "ease"), 1.0),
     ("exercise.stopped", attempt("stopped"), 1.0),
     ("exercise.pushed", attempt("pushed"), 1.0),
-    ("exercise.otherwise", attempt("otherwise"), 0.75),
+    ("exercise.otherwise", attempt("otherwise"), 0.9),
     ("exercise.part", attempt("part"), 0.0),
     ("exercise.none", attempt("none"), 0.0),
 ]

@@ -9,16 +9,17 @@ from collections import Counter
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass, field, replace
 from functools import partial
+from typing import Literal
 
 import numpy as np
 from scipy.stats import spearmanr
 
 from core.challenge.ledger import chances_of
 from core.challenge.standings import points_of
-from tests.sim.season_life import CHALLENGE, Lived, Manner, inflated, paced, said_yes, season, told_twice
-from tests.sim.season_people import draw_member
+from tests.sim.season_life import CHALLENGE, Lived, Manner, inflated, paced, patient, said_yes, season, told_twice
+from tests.sim.season_people import FULL, draw_member
 
-GROUPS = 5
+GROUPS = 4
 """Groups of different people for the correlations; one of 400 is off by 0.05 (sd) by chance alone."""
 
 TRUE = ("honest", "misses")
@@ -27,12 +28,14 @@ TRUE = ("honest", "misses")
 MANNERS = {
     "honest": Manner(),
     "inflates": Manner(tell=inflated),
+    "patient": Manner(tell=patient),
     "invents": Manner(invents=0.3),
     "misses": Manner(skips=0.3),
 }
 
 LIARS = (
     ("reports inflated by 20 %", "inflates", "honest"),
+    ("reports inflated by a little more each week, 24 % in the sixth", "patient", "honest"),
     ("sessions invented, told in one message", "invents", "misses"),
 )
 """What the liar does, and what the twin does with the same luck: the same, or only what was true of it."""
@@ -55,16 +58,22 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """Whose season it is: how many members, the seed, and whether diligence differs."""
+    """Whose season it is: how many members, the seed, and their diligence.
+
+    ``even``: all have the same habits, and each their luck with them. ``full``: all do all that is asked, so that what
+    differs is the scoring's doing. ``varied``: habits differ.
+    """
 
     members: int
     seed: int
-    varied: bool = False
+    diligence: Literal["even", "full", "varied"] = "even"
 
 
 def line(number: int, group: Group, manner: str) -> Line:
     """One member's season."""
-    member = draw_member(group.seed, number, varied=group.varied)
+    member = draw_member(group.seed, number, varied=group.diligence == "varied")
+    if group.diligence == "full":
+        member = replace(member, habits=FULL)
     nature = {
         "strength": member.strength,
         "body weight": member.bodyweight,
@@ -113,16 +122,17 @@ def row(name: str, value: float, goal: str = "", good: bool | None = None) -> st
     return f"| {name} | {value:.2f} | {goal} | {verdict} |"
 
 
-def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
-    """The whole table."""
+def report(group: Group, groups: int, pool: ProcessPoolExecutor) -> list[str]:
+    """The whole table, of so many groups where people are compared."""
     honest = {manner: lines(group, manner, pool) for manner in TRUE}
     even = honest["honest"]
     points = [one.points for one in even]
     out = ["| measure | value | goal | reached |", "| --- | --- | --- | --- |"]
-    out += _fairness(
-        [even, *(lines(replace(group, seed=group.seed + more), "honest", pool) for more in range(1, GROUPS))]
-    )
-    varied = lines(Group(group.members, group.seed, varied=True), "honest", pool)
+    others = [replace(group, seed=group.seed + more) for more in range(1, groups)]
+    out += _fairness("equal diligence", [even, *(lines(one, "honest", pool) for one in others)])
+    full = [lines(replace(one, diligence="full"), "honest", pool) for one in (group, *others)]
+    out += _fairness("all done as asked", full)
+    varied = lines(replace(group, diligence="varied"), "honest", pool)
     found = correlation([one.points for one in varied], [one.diligence for one in varied])
     out.append(row("varied diligence: points with diligence", found, "0.70 or more", found >= 0.7))
     fewer = honest["misses"]
@@ -131,15 +141,16 @@ def report(group: Group, pool: ProcessPoolExecutor) -> list[str]:
         share = no_gain(liars, honest[twin])
         out.append(row(f"{name}: no gain over the honest twin", share, "0.95 or more", share >= 0.95))
         out.append(row(f"{name}: mean points beyond the twin's", gain(liars, honest[twin])))
+        out.append(row(f"{name}: a report waited as beyond belief", _any_held(liars)))
     again = float(np.mean([one.otherwise <= one.points for one in even]))
     out.append(row("every session told twice: no gain over the honest twin", again, "0.95 or more", again >= 0.95))
-    patient = [replace(one, points=one.otherwise) for one in liars]
-    out.append(row("sessions invented set by set in real time: mean points beyond the twin's", gain(patient, fewer)))
+    acted = [replace(one, points=one.otherwise) for one in liars]
+    out.append(row("sessions invented set by set in real time: mean points beyond the twin's", gain(acted, fewer)))
     waited = sum(one.late for one in even) / sum(one.sessions for one in even)
     out.append(row("honest sessions told in more than one message that were not taken as live", waited))
-    out.append(
-        row("honest members of whom any report waited as beyond belief", float(np.mean([one.held > 0 for one in even])))
-    )
+    out.append(row("honest members of whom any report waited as beyond belief", _any_held(even)))
+    told = sum(sum(count for name, count in one.results.items() if name != "none") for one in even)
+    out.append(row("honest reports that waited as beyond belief", sum(one.held for one in even) / told))
     total: Counter[str] = sum((one.results for one in even), Counter())
     became = ", ".join(f"{name} {count / total.total():.0%}" for name, count in total.most_common())
     out.append(f"\nWhat became of targets at equal diligence: {became}")
@@ -151,19 +162,24 @@ NATURE = ("strength", "body weight", "kit size", "experience")
 SEXES = (("women", 1.0), ("men", 0.0))
 
 
-def _fairness(groups: list[list[Line]]) -> list[str]:
-    """Points against nature: the mean over groups of different people, and each."""
-    out = [_with(name, groups, "all") for name in (*NATURE, "sex")]
+def _any_held(members: list[Line]) -> float:
+    return float(np.mean([one.held > 0 for one in members]))
+
+
+def _fairness(how: str, groups: list[list[Line]]) -> list[str]:
+    """Points against nature: the mean over groups of different people with its standard error, and each."""
+    out = [_with(name, groups, how) for name in (*NATURE, "sex")]
     for sex, is_ in SEXES:
         own = [[one for one in even if one.nature["sex"] == is_] for even in groups]
-        out += [_with(name, own, f"{sex} alone") for name in NATURE]
+        out += [_with(name, own, f"{how}, {sex} alone") for name in NATURE]
     return out
 
 
 def _with(name: str, groups: list[list[Line]], whose: str) -> str:
     found = [correlation([one.points for one in even], [one.nature[name] for one in even]) for even in groups]
     mean, each = float(np.mean(found)), ", ".join(f"{one:.2f}" for one in found)
-    told = f"equal diligence, {whose}: points with {name} (groups: {each})"
+    error = 1.0 / np.sqrt(sum(len(even) for even in groups))
+    told = f"{whose}: points with {name} (standard error {error:.2f}; groups: {each})"
     return row(told, mean, "within 0.10 of 0", abs(mean) <= 0.1)
 
 
@@ -171,12 +187,13 @@ def main() -> None:
     """Read the options, run, print."""
     parser = argparse.ArgumentParser(prog="python -m tests.sim.season", description=__doc__)
     parser.add_argument("--members", type=int, default=400)
+    parser.add_argument("--groups", type=int, default=GROUPS)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--workers", type=int, default=2)
     given = parser.parse_args()
     began = time.perf_counter()
     with ProcessPoolExecutor(given.workers) as pool:
-        print("\n".join(report(Group(given.members, given.seed), pool)))
+        print("\n".join(report(Group(given.members, given.seed), given.groups, pool)))
     print(f"\n{given.members} members, six weeks, seed {given.seed}, {time.perf_counter() - began:.0f} s")
 
 

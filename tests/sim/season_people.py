@@ -38,6 +38,8 @@ class Habits:
 
 EVEN: Final = Habits(0.9, 0.05, 0.05)
 """The same for everyone."""
+FULL: Final = Habits(1.0, 0.0, 0.0)
+"""Everyone does all that is asked: what is left is the scoring's own doing."""
 
 
 def habits_of(diligence: float, rng: np.random.Generator) -> Habits:
