@@ -71,7 +71,16 @@ def work(office: Office, found: Understood) -> None:
     _WORK[type(found)](office, found)
 
 
-_ANEW: Final = (orders.NewPlan, orders.CopyPlan, orders.Easier, orders.WhatIf, WhichClient, NoClient, Lacking)
+_ANEW: Final = (
+    orders.NewPlan,
+    orders.CopyPlan,
+    orders.Easier,
+    orders.Swap,
+    orders.WhatIf,
+    WhichClient,
+    NoClient,
+    Lacking,
+)
 """Orders that change nothing before a yes, and those that are no whole order yet."""
 
 
@@ -211,6 +220,7 @@ _WORK: Final[Mapping[type, Callable[[Office, Any], None]]] = {
     orders.NoHeavier: _with_client(coach_targets.no_heavier),
     orders.SetRange: _with_client(coach_targets.set_range),
     orders.Easier: _with_client(coach_plans.easier),
+    orders.Swap: _with_client(coach_plans.swap),
     orders.WayOrder: _with_client(coach_targets.ways),
     orders.WhatIf: _with_client(coach_ahead.what_if),
     orders.Hour: coach_people.hour,

@@ -13,6 +13,7 @@ from bot.desk.office import Office
 from bot.store import records
 from bot.store.outbox import Recipe
 from bot.store.people import Person
+from core.evidence.body import row_of
 from core.model.course import Glance
 from core.model.outcome import Button
 from core.model.week import Concern, Record
@@ -63,6 +64,7 @@ _GO: Final[dict[str, tuple[tuple[str, str], ...]]] = {
     "ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
     "old_ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
     "praise": (("attention.go.praise", "tell {name} {praise}"),),
+    "rung": (("attention.go.swap", "swap {exercise} for {other} for {name}"), ("attention.go.week", "week of {name}")),
     "missed": (("attention.go.ask", "tell {name} {ask}"),),
     "silence": (("attention.go.ask", "tell {name} {ask}"),),
 }
@@ -73,7 +75,13 @@ _WORDS: Final = {"ask": "how are you?", "ache": "how is it today?", "praise": "w
 def _acts_on(office: Office, one: Concern) -> Iterator[Button]:
     for label, order in _GO.get(one.row, (("attention.go.week", "week of {name}"),)):
         text = office.say(label, name=one.name)[:_LABEL]
-        yield office.order_button(text, order.format(name=one.name, **_WORDS))
+        lifts = {"exercise": _lift(one.exercise), "other": _lift(one.other)}
+        yield office.order_button(text, order.format(name=one.name, **lifts, **_WORDS))
+
+
+def _lift(exercise: str | None) -> str:
+    """An exercise as orders name it."""
+    return row_of(exercise).name if exercise is not None else ""
 
 
 def week(office: Office, who: Person, name: str) -> None:

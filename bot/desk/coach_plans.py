@@ -11,12 +11,12 @@ from bot.store.people import Person
 from bot.store.shapes import noun_of, noun_text
 from core import due
 from core.model.outcome import AgendaChange
-from core.model.plan import Plan
+from core.model.plan import Plan, Planned
 from core.notation.page import PlanReading, Remark, Unread
 from core.notation.read import read_plan
 from core.notation.write import write_plan
 from core.order.fit import fitted
-from core.order.orders import CopyPlan, Easier, NewPlan
+from core.order.orders import CopyPlan, Easier, NewPlan, Swap
 from core.read.finding import find, nearest
 from core.say import plans as say_plans
 from core.say.plans import Odd
@@ -78,6 +78,25 @@ def easier(office: Office, who: Person, order: Easier) -> None:
     told = ["", *_easier(office, plan)] if order.every else []
     lines = [office.say("plan.read", name=order.who), "", written(office, plan), *told]
     _propose(office, who, plan, "easier weeks", [*lines, "", office.say("plan.read.whole")])
+
+
+def swap(office: Office, who: Person, order: Swap) -> None:
+    """The present plan with one exercise in the place of another, what is aimed at kept, in force on a yes."""
+    now = plans.weekly(office.conn, who.id)
+    old, new = office.voice.exercise(order.old), office.voice.exercise(order.new)
+    if all(item.exercise != order.old for day in now.days for item in day.exercises):
+        office.reply(office.say("plan.swap.none", name=order.who, exercise=old))
+        return
+    if any(item.exercise == order.new for day in now.days for item in day.exercises):
+        office.reply(office.say("plan.swap.there", name=order.who, exercise=new))
+        return
+    plan = replace(now, days=tuple(replace(day, exercises=_swapped(day.exercises, order)) for day in now.days))
+    lines = [office.say("plan.read", name=order.who), "", written(office, plan)]
+    _propose(office, who, plan, "an exercise swapped", [*lines, "", office.say("plan.read.whole")])
+
+
+def _swapped(items: tuple[Planned, ...], order: Swap) -> tuple[Planned, ...]:
+    return tuple(replace(item, exercise=order.new) if item.exercise == order.old else item for item in items)
 
 
 def _counted(plan: Plan, now: Plan, today: date) -> Plan:

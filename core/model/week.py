@@ -135,7 +135,8 @@ class WeekFacts:
 class Concern:
     """One line of attention: the row of the table, whose it is, and the facts that its words need.
 
-    ``still``: it was said on an earlier morning and nothing of it has changed.
+    ``still``: it was said on an earlier morning and nothing of it has changed. ``other``: an exercise that might come
+    in the place of ``exercise``.
     """
 
     row: str
@@ -147,4 +148,5 @@ class Concern:
     sign: Sign | None = None
     way: Way | None = None
     still: bool = False
+    other: str | None = None
     more: Mapping[str, str] = field(default_factory=dict)

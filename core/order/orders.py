@@ -128,6 +128,15 @@ class Easier:
 
 
 @dataclass(frozen=True, slots=True)
+class Swap:
+    """One exercise of a client's plan in the place of another, wherever that stands in it."""
+
+    who: str
+    old: str
+    new: str
+
+
+@dataclass(frozen=True, slots=True)
 class WhatIf:
     """How it would likely go in so many weeks with that order of ways, in one exercise or the main ones."""
 
@@ -162,6 +171,7 @@ Order = (
     | WayOrder
     | SetRange
     | Easier
+    | Swap
     | WhatIf
     | Hour
 )

@@ -16,6 +16,7 @@ _SLOTS: Final[Mapping[str, str]] = {
     "text": r"(?P<text>.+)",
     "rest": r"(?P<rest>.+)",
     "ex": r"(?P<ex>[^\d,:]+?)",
+    "new": r"(?P<new>[^\d,:]+?)",
     "until": r"(?P<until>.+?)",
     "loads": r"(?P<loads>(?:\d+\s*x\s*)?[\d.,]+\s*(?:kg|kgs|kilos?|lbs?|pounds?)?\s*(?:for|x)\s*\d+(?:\s*(?:-|to)\s*\d+)?(?:\s*x\s*\d+)?)",  # noqa: E501
     "span": r"(?P<low>\d{1,2})(?:\s*(?:-|–|to)\s*(?P<high>\d{1,2}))?",

@@ -42,7 +42,7 @@ class _Stop(Exception):
         self.answer = answer
 
 
-_WEAK: Final = frozenset({"hold", "free", "ask", "next_time", "see", "end", "ways", "no_heavier"})
+_WEAK: Final = frozenset({"hold", "free", "ask", "next_time", "see", "end", "ways", "no_heavier", "swap"})
 """Rows whose words are everyday ones ("hold on a second"): without a client's name they are no order."""
 
 
@@ -287,6 +287,17 @@ def _muscle(part: _Part) -> str | None:
     return found[0]
 
 
+def _swap(part: _Part) -> Understood:
+    who, old = _client_and_exercise(part)
+    if old is None:
+        return Lacking("swap_how", who)
+    said = re.sub(r"\b(?:the|his|her|their|my)\b", " ", part.slot("new")).strip()
+    found = part.around.find(said)
+    if len(found) != 1:
+        return Lacking("which_exercise" if found else "no_exercise", said, found)
+    return orders.Swap(who, old, found[0]) if found[0] != old else Lacking("swap_same", who)
+
+
 def _set_range(part: _Part) -> Understood:
     who, muscle = part.client(), _muscle(part)
     low, high = int(part.slot("low")), int(part.slot("high") or part.slot("low"))
@@ -324,6 +335,7 @@ _MAKERS: Final[Mapping[str, Callable[[_Part], Understood]]] = {
     "note": _note,
     "new_plan": _new_plan,
     "copy": _copy,
+    "swap": _swap,
     "next_time": _next_time,
     "no_heavier": _no_heavier,
     "ways": _way_order,

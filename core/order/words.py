@@ -50,6 +50,12 @@ PATTERNS: Final[tuple[tuple[str, str], ...]] = (
     ("new_plan", r"(?:new\s+)?plan\s+for\s+<noted>"),
     ("plan", r"(?:show\s+|see\s+)?(?:the\s+)?plan\s+(?:of\s+|for\s+)?<who>"),
     ("plan", r"(?:show\s+|see\s+)?<who>\s+plan"),
+    (
+        "swap",
+        r"(?:swap|change|replace|exchange)\s+<ex>\s+(?:for|with|by|to|into)\s+<new>\s+(?:for|in)\s+<who>(?:\s+plan)?",
+    ),
+    ("swap", r"<new>\s+(?:instead\s+of|in(?:\s+the)?\s+place\s+of)\s+<ex>\s+(?:for|in)\s+<who>(?:\s+plan)?"),
+    ("swap", r"(?:swap|change|replace|exchange)\s+<whose>\s+(?:for|with|by|to|into)\s+<new>"),
     # looking
     (
         "attention",
@@ -122,7 +128,7 @@ KEYWORDS: Final = (
     "invite", "invitation", "cancel", "clients", "plan", "copy", "week", "weeks", "tell", "everyone", "note", "notes",
     "hold", "free", "clear", "hand", "what", "attention", "digest", "overview", "spreadsheet", "tempo", "before",
     "heavier", "until", "first", "help", "needs", "word", "next", "time",
-    "easier", "every", "sets", "usual", "work", "working", "coaching", "with", "private", "about",
+    "easier", "every", "swap", "replace", "instead", "sets", "usual", "work", "working", "coaching", "with", "private", "about",
 )  # fmt: skip
 """Words of orders whose spelling is mended; names are looked up elsewhere."""
 

@@ -10,6 +10,7 @@ from datetime import date, timedelta
 from typing import Final
 
 from core.evidence.desk import desk_value
+from core.evidence.ladders import rung_above
 from core.evidence.numbers import value
 from core.model.week import Concern, Record
 from core.review import seen
@@ -103,6 +104,23 @@ def _stall(record: Record, today: date) -> Concern | None:
     )
 
 
+def _rung(record: Record, today: date) -> Concern | None:
+    """A body exercise past the coach's range, met: nothing could be added, and there is a harder variant."""
+    if record.lifter.no_heavier:
+        return None
+    since = today - timedelta(days=28)
+    for item in (item for day in record.plan.days for item in day.exercises):
+        last = next(reversed(record.sessions.get(item.exercise, ())), None)
+        above = rung_above(item.exercise)
+        if above is None or last is None or last.on < since or last.target is None or not seen.met(last):
+            continue
+        bare = all(one.load is not None and one.load.kind == "body" for one in last.target.sets)
+        low = min((one.reps[0] for one in last.target.sets), default=0)
+        if bare and low > item.aim.reps[1]:
+            return Concern("rung", record.name, exercise=item.exercise, count=low, other=above)
+    return None
+
+
 def _window(today: date) -> date:
     return today - timedelta(days=int(desk_value("attention.window_days")))
 
@@ -167,6 +185,13 @@ ROWS: Final = (
         "stall",
         "The same target again and again needs another way, and that is the coach's choice.",
         _stall,
+        lasting=True,
+        fresh=_first_this_week,
+    ),
+    Row(
+        "rung",
+        "Repetitions past the range pay little where a harder variant would go on, and the plan is the coach's.",
+        _rung,
         lasting=True,
         fresh=_first_this_week,
     ),

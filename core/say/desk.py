@@ -75,6 +75,8 @@ def concern(voice: Voice, one: Concern, today: date) -> str:
     key = f"attention.still.{one.row}" if one.still else f"attention.{one.row}"
     if one.exercise:
         slots["exercise"] = voice.exercise(one.exercise)
+    if one.other:
+        slots["next"] = voice.exercise(one.other)
     if one.way:
         slots["way"] = voice.say(f"way.{one.way}")
     if one.sign:

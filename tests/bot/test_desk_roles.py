@@ -44,6 +44,7 @@ ORDERS = [
     "usual sets for Mira",
     "every 4th week easier for Mira",
     "no easier weeks for Mira",
+    "swap goblet squats for hip thrusts for Mira",
     "ask first on goblet squat for Mira",
     "old plan of Mira",
     "how is Mira",

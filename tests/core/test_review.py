@@ -95,6 +95,15 @@ def one_missed(heard: int) -> Record:
     return record(session(ago(8), 8, 8, 8), heard=ago(heard), called_off=(ago(4),))
 
 
+def push_ups(low: int, *, kg: float | None = None, days: int = 4, done: int = 30, **lifter: object) -> Record:
+    """Push-ups of 8 to 12 planned, so many asked at least and done, with something added or not."""
+    load = Load("body", 0.0) if kg is None else Load("added", kg)
+    plan = Plan((TrainingDay(0, time(18), "Push", (Planned("push-up", AIM),)),))
+    target = Target("reps", (TargetSet(load, (low, low + 1), 2.0),) * 3)
+    one = Session(ago(days), (SetAct("push-up", load, done),) * 3, target)
+    return record(plan=plan, sessions={"push-up": (one,)}, lifter=Lifter(**lifter), joined=ago(6))  # type: ignore[arg-type]
+
+
 CASES: list[tuple[str, Record, str | None]] = [
     ("an alarm outranks all", replace(aching(6, 0), held="chest", waiting=("back-squat",)), "alarm"),
     ("ache 4", aching(4, 1), "ache"),
@@ -108,6 +117,11 @@ CASES: list[tuple[str, Record, str | None]] = [
     ("two sessions missed", record(session(ago(11), 8, 8, 8)), "missed"),
     ("two missed, one called off", record(session(ago(11), 8, 8, 8), called_off=(ago(4),)), None),
     ("the same target twice", stall(2), None),
+    ("push-ups past the range", push_ups(13), "rung"),
+    ("push-ups at its top", push_ups(12), None),
+    ("push-ups past it, not met", push_ups(13, done=12), None),
+    ("push-ups with a plate", push_ups(13, kg=5.0), None),
+    ("push-ups of one who is spared", push_ups(13, no_heavier=True), None),
     ("the same target three times", stall(3), "stall"),
     ("a third of the forms loose", forms(2, 3), "form"),
     ("fewer than a third", forms(1, 3), None),
