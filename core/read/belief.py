@@ -37,7 +37,7 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     groups = parsed.groups
     strong = any(_strong(group) or _held(group, stretch) for group in groups) or _misses(parsed)
     strange = _strange(s, stretch, groups)
-    chat = sum(s.all[i].has("CHAT") for first, last in stretch.ranges for i in range(first, last))
+    chat = _chat(s, stretch)
     if _cardio(s, stretch):
         return False
     if not any(group.reps or group.like for group in groups) and (
@@ -66,6 +66,13 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
 def _misses(parsed: Parsed) -> bool:
     """'missed the third on 100': the repetition missed is named, which is only told of a set."""
     return any(placed.remark.what == "failed" and placed.remark.value is not None for placed in parsed.placed)
+
+
+def _chat(s: Stream, stretch: Stretch) -> int:
+    """How many words of plain chat are in the stretch."""
+    if "CHAT" not in s.spots:
+        return 0
+    return sum("CHAT" in s.all[i].k for first, last in stretch.ranges for i in range(first, last))
 
 
 def _only_counts(s: Stream) -> bool:
@@ -192,15 +199,17 @@ def _strong(group: Group) -> bool:
 
 
 def _strange(s: Stream, stretch: Stretch, groups: list[Group]) -> int:
+    if not s.says(_STRANGERS):
+        return 0
     near: set[int] = set()
     for group in groups:
         near.update(range(group.first - NEARBY, group.last + NEARBY + 1))
     inside = {i for first, last in stretch.ranges for i in range(first, last)}
-    return sum(
-        1
-        for i in near & inside
-        if s.all[i].has("WORD", "OTHER", "CHAT", "CLOCKTIME", "WEEKDAY", "LONG", "PCT") and i not in s.used
-    )
+    return sum(1 for i in near & inside if i not in s.used and not s.all[i].kinds.isdisjoint(_STRANGERS))
+
+
+_STRANGERS: Final = frozenset({"WORD", "OTHER", "CHAT", "CLOCKTIME", "WEEKDAY", "LONG", "PCT"})
+"""Words and quantities that count against a group beside them."""
 
 
 def _any_strange(s: Stream, stretch: Stretch) -> bool:
@@ -214,6 +223,8 @@ def _any_strange(s: Stream, stretch: Stretch) -> bool:
 
 def _cardio(s: Stream, stretch: Stretch) -> bool:
     """Walks, runs and rides are chat."""
+    if not s.says(_MOVING):
+        return False
     words = [s.all[i] for first, last in stretch.ranges for i in range(first, last) if i not in s.used]
     far = any(word.has("DIST") and word.num("DIST") >= LEAST_RUN_M for word in words)
     return (any(word.has("CARDIO") for word in words) and (stretch.mention is None or far)) or any(
@@ -221,6 +232,7 @@ def _cardio(s: Stream, stretch: Stretch) -> bool:
     )
 
 
+_MOVING: Final = frozenset({"CARDIO", "FARQ", "DIST"})
 LEAST_RUN_M: Final = 250.0
 """Metres from which a distance is run, rowed or ridden and not carried (common practice, no source)."""
 

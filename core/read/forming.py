@@ -5,12 +5,13 @@ Knows how things are said, not on which exercise; settle.py turns a load as said
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import lru_cache
 from typing import Final
 
 from core.read.atoms import Atom, LoadSaid
 from core.read.changes import moved_by, signed
 from core.read.loads_said import assist_said, band_said, bar_said, body_said, plate_said
-from core.read.quantities import quantity
+from core.read.quantities import QUANTITIES, quantity
 from core.read.remark import Remark
 from core.read.stream import Stream
 
@@ -76,7 +77,7 @@ class Atomiser:
     def _atom(self, i: int, last: int, before: list[Atom]) -> Atom | None:
         if self._s.all[i].kinds.isdisjoint(_FORMING):
             return Atom("W", i, i, text=self._s.all[i].text) if "WORD" in self._s.all[i].k else None
-        for recognise in _FORMERS:
+        for recognise in _formers(tuple(self._s.all[i].k)):
             atom = recognise(self._s, i, before)
             if atom is not None and atom.last < last:
                 return replace(atom, text="paren") if atom.kind == "L" and self._s.is_(i - 1, "OPEN") else atom
@@ -175,7 +176,8 @@ def _turned_down(s: Stream, i: int) -> bool:
 
 
 _COUNTED: Final = ("NUM", "LOADQ", "REPN", "DUR")
-_FORMERS: Final[tuple[Callable[[Stream, int, list[Atom]], Atom | None], ...]] = (
+_Former = Callable[[Stream, int, list[Atom]], Atom | None]
+_FORMERS: Final[tuple[_Former, ...]] = (
     signed,
     _planned,
     quantity,
@@ -187,6 +189,29 @@ _FORMERS: Final[tuple[Callable[[Stream, int, list[Atom]], Atom | None], ...]] = 
     moved_by,
     _worded,
 )
+_STARTS: Final[dict[_Former, frozenset[str]]] = {
+    signed: frozenset({"PLUS", "DASH"}),
+    quantity: frozenset(kind for kind, _ in QUANTITIES),
+    plate_said: frozenset({"PIN", "PLATE", "HALF"}),
+    bar_said: frozenset({"EMPTYBAR"}),
+    band_said: frozenset({"COLOUR", "BAND", "BANDHELP"}),
+    assist_said: frozenset({"ASSIST"}),
+    body_said: frozenset({"BODY"}),
+    moved_by: frozenset({"DROP", "UPTO", "UP", "DOWN"}),
+    _planned: frozenset({"PLANNED", "ORD", "SETQ", "SETS", "ALLN"}),
+    _worded: frozenset(
+        {"LIKETHAT", "SAMELOAD", "PLANLOAD", "ORD", "AMEND", "NOTWORD", *(kind for kind, _ in _PLAIN_ATOMS)}
+    ),
+}
+"""The kinds that each can start with; one that is not listed is asked everywhere."""
+
+
+@lru_cache(maxsize=1024)
+def _formers(kinds: tuple[str, ...]) -> tuple[_Former, ...]:
+    """Those that can start with a lexeme of these kinds, in their order. There are few such mixtures of kinds."""
+    return tuple(former for former in _FORMERS if former not in _STARTS or not _STARTS[former].isdisjoint(kinds))
+
+
 _FORMING: Final = frozenset(
     {
         *_LINKS,

@@ -13,6 +13,8 @@ STOP_COSTS: Final = 2
 """Words that a sentence's end counts for, when distances are measured."""
 FAST: Final = (105.0, 250.0)
 """Beats a minute that are fast for someone who rests (common practice, no source; not a diagnosis)."""
+FAST_FIGURES: Final = 3
+"""Figures of such a number."""
 _VOWELS: Final = frozenset("aeiou")
 
 FrameRow = tuple[str, str, int]
@@ -54,7 +56,7 @@ class Found:
 class Frames:
     """The concepts and frames of one language, indexed."""
 
-    __slots__ = ("_fast", "_frames", "_joined", "_not_words", "_phrases", "_single", "_spoken", "words")
+    __slots__ = ("_by_anchor", "_fast", "_frames", "_joined", "_not_words", "_phrases", "_single", "_spoken", "words")
 
     def __init__(
         self,
@@ -79,6 +81,10 @@ class Frames:
                     else:
                         self._phrases.setdefault((words[0], words[1]), []).append((words, number[name]))
         self._frames = tuple(_compiled(row, number) for row in rows)
+        self._by_anchor: dict[int, list[int]] = {}
+        for n, frame in enumerate(self._frames):
+            for concept in set(frame.slots[0][0]):
+                self._by_anchor.setdefault(concept, []).append(n)
         self.words.update(spoken)
 
     def find(self, words: list[str], stops: list[bool]) -> Iterator[Found]:
@@ -87,8 +93,12 @@ class Frames:
         if not present:
             return
         at, sentence = _places(stops)
-        for frame in self._frames:
-            if all(present & mask for mask in frame.need):
+        for number in sorted({number for concept in hits for number in self._by_anchor.get(concept, ())}):
+            frame = self._frames[number]
+            for mask in frame.need:
+                if not present & mask:
+                    break
+            else:
                 yield from self._fill(frame, hits, at, sentence)
 
     def plainly(self, words: Iterable[str]) -> list[str]:
@@ -122,7 +132,7 @@ class Frames:
                     found.append((first, last))
                 present |= 1 << concept
             before = word
-            if _is_fast(word):
+            if len(word) == FAST_FIGURES and _is_fast(word):
                 hits.setdefault(self._fast, []).append((i, i))
                 present |= 1 << self._fast
         return hits, present
@@ -148,7 +158,7 @@ class Frames:
 
 
 def _is_fast(word: str) -> bool:
-    return len(word) == 3 and word.isascii() and word.isdigit() and FAST[0] <= int(word) <= FAST[1]
+    return word.isascii() and word.isdigit() and FAST[0] <= int(word) <= FAST[1]
 
 
 def _taken(

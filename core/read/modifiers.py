@@ -36,42 +36,44 @@ def _breath(s: Stream, i: int) -> Found:
     return Remark("restpause", s.all[i].text, i, i)
 
 
-RECOGNISERS: Final[tuple[tuple[tuple[str, ...], Callable[[Stream, int], Found]], ...]] = (
-    (("TEMPO",), tempo_code),
-    (("NUM",), tempo_code),
-    (("RPE", "RIR"), effort_word),
-    (("AT",), at_spread),
-    (("AT",), at_list),
-    (("NUM", "COULDHAVE"), tank),
-    (("FEEL", "ABOUT"), felt),
-    (("REST", "NOREST"), rest),
-    (("DUR",), rest),
-    (("NUM",), rest),
-    (("ECC", "BOTTOM", "CON", "TOP", "DUR", "NUM"), tempo_phase),
-    (("PLUS", "THEN", "AND", "WITH", "COMMA"), partials),
-    (("PARTIALS",), only_partials),
-    (("ZERORIR",), zero_reserve),
-    (("ATTEMPT",), attempt),
-    (("FAIL",), fail),
-    (("LEN", "DEFICIT", "RANGE", "HALF"), extent),
-    (("FORMNOUN", "FORM", "GOODQ", "FAIRQ", "BADQ"), form),
-    (("NOPAUSE",), no_pause),
-    (("EXPLODE",), explode),
-    (("WARMUP",), _warmup),
-    (("RESTPAUSE",), _breath),
+_PHASES: Final = frozenset({"ECC", "BOTTOM", "CON", "TOP"})
+_ANY: Final[frozenset[str]] = frozenset()
+
+RECOGNISERS: Final[tuple[tuple[tuple[str, ...], frozenset[str], Callable[[Stream, int], Found]], ...]] = (
+    (("TEMPO",), _ANY, tempo_code),
+    (("NUM",), _ANY, tempo_code),
+    (("RPE", "RIR"), _ANY, effort_word),
+    (("AT",), _ANY, at_spread),
+    (("AT",), _ANY, at_list),
+    (("NUM", "COULDHAVE"), frozenset({"TANK", "COULDHAVE"}), tank),
+    (("FEEL", "ABOUT"), _ANY, felt),
+    (("REST", "NOREST"), _ANY, rest),
+    (("DUR",), _ANY, rest),
+    (("NUM",), frozenset({"REST", "BETWEEN", "DUR", "PLURAL"}), rest),
+    (("ECC", "BOTTOM", "CON", "TOP", "DUR", "NUM"), _PHASES, tempo_phase),
+    (("PLUS", "THEN", "AND", "WITH", "COMMA"), frozenset({"PARTIALS"}), partials),
+    (("PARTIALS",), _ANY, only_partials),
+    (("ZERORIR",), _ANY, zero_reserve),
+    (("ATTEMPT",), _ANY, attempt),
+    (("FAIL",), _ANY, fail),
+    (("LEN", "DEFICIT", "RANGE", "HALF"), _ANY, extent),
+    (("FORMNOUN", "FORM", "GOODQ", "FAIRQ", "BADQ"), _ANY, form),
+    (("NOPAUSE",), _ANY, no_pause),
+    (("EXPLODE",), _ANY, explode),
+    (("WARMUP",), _ANY, _warmup),
+    (("RESTPAUSE",), _ANY, _breath),
 )
-"""In order: the first that recognises a place has it."""
+"""Where each can start, what the message must have somewhere for it (most lack it, and are not looked through), and
+what recognises it. In order: the first that recognises a place has it."""
 
 
 def remarks(s: Stream) -> list[Remark]:
     """All remarks of the message, in order; their lexemes are marked as used."""
     out: list[Remark] = []
-    spots = _spots(s)
-    for kinds, recognise in RECOGNISERS:
-        places = (
-            spots.get(kinds[0], []) if len(kinds) == 1 else sorted({i for kind in kinds for i in spots.get(kind, ())})
-        )
-        for i in places:
+    for kinds, needs, recognise in RECOGNISERS:
+        if needs and not s.says(needs):
+            continue
+        for i in s.places(*kinds):
             if i in s.used:
                 continue
             found = recognise(s, i)

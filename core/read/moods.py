@@ -26,7 +26,7 @@ def clauses(s: Stream) -> list[Clause]:
 def _cut(s: Stream) -> list[Clause]:
     out: list[Clause] = []
     first, opens, line, blank = 0, True, True, False
-    for i in range(len(s) + 1):
+    for i in (*s.places("NL", "STOP", "DASH", *_CLAUSE_ENDS), len(s)):
         ends = i == len(s) or s.all[i].has("NL", "STOP", *_CLAUSE_ENDS) or _spaced_dash(s, i)
         if not ends:
             continue

@@ -17,7 +17,7 @@ MOST_WARMUPS = 5.0
 def quantity(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """A number with what makes it a quantity; the first kind of the table that it can be."""
     lexeme = s.all[i]
-    for kind, form in _KINDS:
+    for kind, form in QUANTITIES:
         if kind in lexeme.k:
             return form(s, i, lexeme, before)
     return None
@@ -188,7 +188,7 @@ def _one_or_two(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
 
 
 _Form = Callable[[Stream, int, Lexeme, list[Atom]], Atom | None]
-_KINDS: Final[tuple[tuple[str, _Form], ...]] = (
+QUANTITIES: Final[tuple[tuple[str, _Form], ...]] = (
     ("LOADQ", _load), ("DUR", _time), ("DIST", _distance), ("SETQ", _sets), ("REPQ", _reps), ("TIMESQ", _times),
     ("REPN", _named), ("SETN", _twice), ("NUM", _number), ("STRIDEQ", _number),
 )  # fmt: skip

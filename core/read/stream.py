@@ -23,7 +23,8 @@ class Clause:
 class Stream:
     """All lexemes of a message, which of them are spoken for, and the text as typed.
 
-    ``own`` gives the lifter's own word for a word of the reader, where a word is kept as such.
+    ``own`` gives the lifter's own word for a word of the reader, where a word is kept as such. ``spots`` tells of each
+    kind where it stands, so that a reader of one kind looks at no other lexeme.
     """
 
     text: str
@@ -33,23 +34,39 @@ class Stream:
     barred: bool = False
     parts: list[Clause] = field(default_factory=list)
     own: Mapping[str, str] = field(default_factory=dict)
-    said: frozenset[str] = field(init=False)
+    spots: dict[str, list[int]] = field(init=False)
 
     def __post_init__(self) -> None:
-        self.said = frozenset().union(*(lexeme.kinds for lexeme in self.all))
+        spots: dict[str, list[int]] = {}
+        for i, lexeme in enumerate(self.all):
+            for kind in lexeme.k:
+                if kind in spots:
+                    spots[kind].append(i)
+                else:
+                    spots[kind] = [i]
+        self.spots = spots
 
     def says(self, kinds: frozenset[str]) -> bool:
         """Whether any lexeme of the message can be one of these kinds: most messages lack most of them."""
-        return not self.said.isdisjoint(kinds)
+        return not self.spots.keys().isdisjoint(kinds)
+
+    def places(self, *kinds: str) -> list[int]:
+        """Where lexemes that can be one of these kinds stand, in order."""
+        if len(kinds) == 1:
+            return self.spots.get(kinds[0], [])
+        return sorted({i for kind in kinds for i in self.spots.get(kind, ())})
 
     def __len__(self) -> int:
         return len(self.all)
 
     def is_(self, i: int, *kinds: str) -> bool:
         """Whether the lexeme at ``i`` exists, is free and can be one of these kinds."""
-        if i < 0 or i >= len(self.all) or i in self.used:
+        if i < 0 or i in self.used:
             return False
-        return not self.all[i].kinds.isdisjoint(kinds)
+        try:
+            return not self.all[i].kinds.isdisjoint(kinds)
+        except IndexError:  # behind the last lexeme; asked far more often inside, where a try costs nothing
+            return False
 
     def skip(self, i: int, *kinds: str) -> int:
         """The first index from ``i`` on that is none of these kinds."""

@@ -1,5 +1,6 @@
 """Which part of a message speaks of which exercise. Knows mentions and separators; nothing of loads or sets."""
 
+from bisect import bisect_left
 from dataclasses import dataclass, field
 from typing import Final
 
@@ -43,13 +44,15 @@ def _pieces(s: Stream) -> list[Piece]:
     out: list[Piece] = []
     first = line = 0
     joined = False
-    for i in range(len(s) + 1):
+    names = [j for j in s.places("EX") if j not in s.used]
+    counting = [j for j in s.places(*_COUNTING) if j not in s.used]
+    for i in (*s.places(*_CUTS, "SLASH", "PLUS", "COLON", "DASH"), len(s)):
         at_end = i == len(s)
         if not at_end and not _cuts(s, i):
             continue
         if i > first:
-            mentions = tuple(j for j in range(first, i) if s.is_(j, "EX"))
-            counts = tuple(j for j in range(first, i) if s.is_(j, *_COUNTING))
+            mentions = tuple(names[bisect_left(names, first) : bisect_left(names, i)])
+            counts = tuple(counting[bisect_left(counting, first) : bisect_left(counting, i)])
             out.append(Piece(first, i, mentions, counts, line, joined))
         if not at_end:
             joined = s.all[i].has("AND", "SLASH", "PLUS")

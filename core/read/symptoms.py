@@ -19,7 +19,7 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
     out: list[Heard] = []
     seen: set[Sign] = set()
     framed = _framed(s, frames)
-    for first, last in _sentences(s):
+    for first, last in _sentences(s) if framed or s.says(_BODILY) else ():
         told = [one for one in framed if first <= one.first < last]
         if not told and not any(s.all[i].has(*BODY_KINDS) for i in range(first, last)):
             continue
@@ -44,8 +44,8 @@ def symptoms(s: Stream, frames: Frames) -> list[Heard]:
 
 def _name_no_lift(s: Stream) -> None:
     """A tight hamstring, my hamstring: the word names the part here, and no lift."""
-    for i, lexeme in enumerate(s.all):
-        if "PART" not in lexeme.k or "EX" not in lexeme.k:
+    for i in s.places("PART"):
+        if "EX" not in s.all[i].k:
             continue
         beside = [s.all[k] for k in (i - 1, i + 1) if 0 <= k < len(s)]
         if any(one.has("PAIN", "SORENESS") for one in beside) or (i and s.all[i - 1].is_word("my", "left", "right")):
@@ -58,16 +58,19 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
     stops: list[bool] = []
     places: list[int] = []
     for i, lexeme in enumerate(s.all):
-        if lexeme.has("STOP", "NL", "DASH"):
-            if stops and "DASH" not in lexeme.k:
+        kinds = lexeme.k
+        if "STOP" in kinds or "NL" in kinds or "DASH" in kinds:
+            if stops and "DASH" not in kinds:
                 stops[-1] = True
             continue
         text = f"{lexeme.value:.0f}" if lexeme.spelled and lexeme.value >= 100 else lexeme.text
-        if text.endswith("s") and s.text[lexeme.end - 2 : lexeme.end - 1] in APOSTROPHES:
+        if text[-1:] == "s" and s.text[lexeme.end - 2 : lexeme.end - 1] in APOSTROPHES:
             text = text[:-1]
-        named = lexeme.has("EX") and not lexeme.has("PART", "LIMB")
-        *parts, last = text.split(" ") if FIGURE not in lexeme.k else ("",)
-        for word in (*("" if named else part for part in parts), last):
+        text = "" if FIGURE in kinds else text
+        *parts, last = text.split(" ") if " " in text else (text,)
+        if parts and "EX" in kinds and "PART" not in kinds and "LIMB" not in kinds:
+            parts = [""] * len(parts)
+        for word in (*parts, last):
             words.append(word)
             stops.append(False)
             places.append(i)
@@ -112,6 +115,7 @@ def _spend(s: Stream, told: Told) -> None:
         s.use(i for i in (told.said or (told.first, told.last)) if not s.all[i].has(*_REPORTING))
 
 
+_BODILY: Final = frozenset(BODY_KINDS)
 _REPORTING: Final = (
     "X",
     "LOADQ",
@@ -165,9 +169,8 @@ _EXPLAINS: Final[dict[Sign, tuple[Sign, ...]]] = {
 def _sentences(s: Stream) -> list[tuple[int, int]]:
     out: list[tuple[int, int]] = []
     first = 0
-    for i in range(len(s) + 1):
-        if i == len(s) or s.all[i].has("NL", "STOP"):
-            if i > first:
-                out.append((first, i))
-            first = i + 1
+    for i in (*s.places("NL", "STOP"), len(s)):
+        if i > first:
+            out.append((first, i))
+        first = i + 1
     return out

@@ -3,6 +3,8 @@
 Knows lines and marks only.
 """
 
+from typing import Final
+
 from core.read.stream import Stream
 
 
@@ -10,11 +12,10 @@ def lines(s: Stream) -> list[tuple[int, int]]:
     """The lines of the message as ranges of lexemes."""
     out: list[tuple[int, int]] = []
     first = 0
-    for i in range(len(s) + 1):
-        if i == len(s) or s.all[i].has("NL"):
-            if i > first:
-                out.append((first, i))
-            first = i + 1
+    for i in (*s.places("NL"), len(s)):
+        if i > first:
+            out.append((first, i))
+        first = i + 1
     return out
 
 
@@ -67,7 +68,7 @@ def drop_labels(s: Stream) -> None:
     if len(numbered) > 1:
         for first, _ in numbered:
             s.use([first, first + 1])
-    for i in range(len(s)):
+    for i in s.places("ORD", "SETREF", "SETS"):
         if _labels_a_set(s, i):
             of = s.is_(i + 2, "OF", "SLASH") and s.is_(i + 3, "NUM")
             s.use([i, i + 1, i + 2, i + 3] if of and not s.is_(i + 4, "X") else [i, i + 1])
@@ -81,6 +82,8 @@ def drop_labels(s: Stream) -> None:
 def drop_addresses(s: Stream) -> None:
     """Platform 3, turned 40: a number that tells where or how old counts nothing."""
     for i in range(len(s) - 1):
+        if not s.all[i].marks and s.all[i].kinds.isdisjoint(_LEADS_NO_COUNT):
+            continue
         if s.is_(i, "DUR") and s.is_(i + 1, "TOTAL"):
             s.use([i, i + 1])
         if s.all[i].has("HEARTPART"):
@@ -92,6 +95,10 @@ def drop_addresses(s: Stream) -> None:
         told = s.all[i].is_word("addresses", "ages") and not counts
         if s.is_(i + 1, "NUM") and (told or _year(s, i)):
             s.use([i + 1])
+
+
+_LEADS_NO_COUNT: Final = frozenset({"DUR", "HEARTPART"})
+"""Kinds that may make a number near them one that counts nothing, beside the words that the language marks."""
 
 
 def _minutes(s: Stream, i: int) -> bool:
