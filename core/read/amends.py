@@ -121,7 +121,7 @@ class Amender:
             and any(clause.first <= remark.first < clause.last for remark in self._remarks)
             and not self._counts_beside(clause)
         )
-        if self._lists_last(clause):
+        if self._lists_last(clause) or self._loads_up(clause):
             return []
         told = told or (points and any(s.is_(i, "NUM") and s.is_(i + 1, "PARTIALS") for i in inside))
         if not (
@@ -186,6 +186,13 @@ class Amender:
             if s.is_(i, "LAST") and many is not None and many > 1:
                 return sum(s.is_(k, "NUM", "REPQ") for k in range(i + 2, clause.last)) == many
         return False
+
+    def _loads_up(self, clause: Clause) -> bool:
+        """'so i put 20 more on': plates put on the bar, and nothing put down in the log."""
+        s = self._s
+        puts = any(s.all[i].is_word("i put") for i in range(clause.first, clause.last))
+        last = clause.last - 1
+        return puts and (s.is_(last, "ON") or (s.is_(last, "EMPTYBAR") and s.is_(last - 1, "ON")))
 
     def _counted_after(self, clause: Clause) -> bool:
         """'cheated the last one, 40kg curls 10 10 8': it speaks of the sets that follow."""

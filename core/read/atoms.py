@@ -27,7 +27,8 @@ class LoadSaid:
 @dataclass(frozen=True, slots=True)
 class Atom:
     """``kind``: N bare number, L load, R reps, H hold, D distance, S sets, X, FOR, AT, OF, SEP, PLUS, SIDE, SAME,
-    MORE, LESS, DELTA, DROP, AMEND, M a remark, W a word that means nothing here."""
+    MORE, LESS, DELTA, DROP, AMEND, M a remark, W a word that means nothing here. A SEP of value 1 stands before the
+    name of a set (set 3, the third set)."""
 
     kind: str
     first: int

@@ -55,9 +55,10 @@ def _remark(placed: Placed, sets: Sets) -> None:
         return
     remark, home = placed.remark, _home(sets, placed.after)
     flat = [(g, i) for g, group in enumerate(sets) for i in range(len(group))]
-    if 0 < remark.nth <= len(flat):
-        g, i = flat[remark.nth - 1]
+    pointed = [flat[nth - 1] for nth in remark.nths if nth <= len(flat)]
+    for g, i in pointed:
         sets[g][i] = _with(sets[g][i], remark, only_empty=False)
+    if pointed:
         return
     if placed.near_last or remark.last_only:
         _put_last(sets, home if placed.after >= 0 else len(sets) - 1, remark)

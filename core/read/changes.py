@@ -23,6 +23,12 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
             pounds = s.is_(j + 1, "LB")
             kg = lexeme.value * (0.45359237 if pounds else 1.0)
             return Atom("DELTA", i, j + 1, load=LoadSaid("delta", sign * kg, in_kg=True))
+        if (
+            s.is_(j, "MORE")
+            and s.is_(j + 1, "ON")
+            and (j + 2 >= len(s) or s.is_(j + 2, "COMMA", "STOP", "NL", "EMPTYBAR"))
+        ):
+            return Atom("DELTA", i, j + 1, load=LoadSaid("delta", lexeme.value))
         if s.is_(j + 1, "SETS"):
             return Atom("S", i, j + 1, lexeme.value, text="more")
         last = j + 1 if s.is_(j + 1, "REPS") else j

@@ -146,7 +146,7 @@ def leading_times(c: Cursor) -> None:
         c.i += 1
         return
     group = groups[-1]
-    parted = c.gap in ("STOP", "NL", "THEN") or (bool(c.gap) and follow.value > MOST_SETS / 2)
+    parted = c.gap in ("STOP", "NL", "THEN") or (bool(c.gap) and _counts_again(group, follow.value))
     if group.sets is None and group.reps and follow.value <= MOST_SETS and not parted and not _in_a_run(c, group):
         group.sets = follow.value
         group.last = follow.last
@@ -154,6 +154,16 @@ def leading_times(c: Cursor) -> None:
         return
     c.i += 1
     counts(c, chained=True)
+
+
+def _counts_again(before: Group, value: float) -> bool:
+    """'80x9, x8', '100x5, x4': behind a comma, a number near the count before it counts repetitions again."""
+    last = before.reps[-1].n
+    return value > MOST_SETS / 2 or (value > LIKELY_TIMES and value >= last / 2) or value == last - 1
+
+
+LIKELY_TIMES = 5.0
+"""More than this behind a comma and an x is hardly a count of sets (common practice, no source)."""
 
 
 def _in_a_run(c: Cursor, before: Group) -> bool:

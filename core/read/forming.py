@@ -88,12 +88,18 @@ class Atomiser:
             if kind in lexeme.k:
                 if kind in ("ON", "WITH") and not self._counted_next(i):
                     return None
+                newly = link == "SEP" and i + 1 in self._s.used and self._labels(i + 1)
                 strong = kind in ("NL", "STOP", "THEN", "BUT")
                 apart = link == "X" and not lexeme.glued and i + 1 < len(self._s) and self._s.all[i + 1].glued
-                return Atom(link, i, i, text="x" if apart else kind, strong=strong)
+                return Atom(link, i, i, float(newly), text="x" if apart else kind, strong=strong)
         if lexeme.has("ARTICLE", "FILLER", "ABOUT", "BE", "IN", "TO", "FEEL", "IMPL", "LOADWORD", "OPEN", "CLOSE"):
             return None
         return Atom("W", i, i, text=lexeme.text) if "WORD" in lexeme.k else None
+
+    def _labels(self, i: int) -> bool:
+        """Whether the name of a set stood here: 3rd set, set 3."""
+        s = self._s
+        return i not in self._remarks and s.all[i].has("ORD", "SETS", "SETREF") and not s.all[i].has("SETQ")
 
 
 _PLAIN_ATOMS: Final[tuple[tuple[str, str], ...]] = (

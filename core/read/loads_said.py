@@ -3,6 +3,7 @@
 from dataclasses import replace
 from typing import Final
 
+from core.evidence.exercises import EXERCISES
 from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.changes import changed
 from core.read.lexeme import Lexeme
@@ -154,6 +155,8 @@ def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     j = i
     label = None
     if s.is_(i, "COLOUR"):
+        if s.all[i].text not in _SIZES and not s.is_(i + 1, "BAND", "BANDHELP", "EX") and _banded(s, i):
+            return Atom("L", i, i, load=LoadSaid("band", label=s.word(i)))
         if not (s.is_(i + 1, "BAND", "BANDHELP") or (s.is_(i + 1, "EX") and s.all[i + 1].text.startswith("band"))):
             return None
         label = s.word(i)
@@ -170,6 +173,17 @@ def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     if s.is_(i - 1, "ASSIST"):
         return Atom("L", i, j, load=LoadSaid("band_help", label=label))
     return Atom("L", i, j, load=LoadSaid("band", label=label))
+
+
+_SIZES: Final = frozenset({"light", "medium", "heavy", "thin", "thick", "mini", "strong", "monster"})
+"""Names of bands that are words of effort and size as well; they name a band only beside the word."""
+
+
+def _banded(s: Stream, i: int) -> bool:
+    """Whether the exercise named nearest before, else behind, is done with a band."""
+    named = next((s.all[k].mention for k in range(i - 1, -1, -1) if s.is_(k, "EX")), None)
+    named = named or next((s.all[k].mention for k in range(i + 1, len(s)) if s.is_(k, "EX")), None)
+    return named is not None and bool(named.ids) and all(EXERCISES[one].load_kind == "band" for one in named.ids)
 
 
 def assist_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:

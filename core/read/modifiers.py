@@ -9,6 +9,7 @@ from typing import Final
 
 from core.read.effort import at_list, at_spread, effort_word, felt, tank, zero_reserve
 from core.read.missing import attempt, fail, only_partials, partials
+from core.read.placing import continued, placed
 from core.read.remark import Found, Remark
 from core.read.rests import rest
 from core.read.stream import Stream
@@ -78,10 +79,11 @@ def remarks(s: Stream) -> list[Remark]:
                 continue
             found = recognise(s, i)
             if found is not None:
-                found = _of_one_set(s, found)
+                found = placed(s, _of_last_rep(s, found))
             if found is not None and s.used.isdisjoint(range(found.first, found.last + 1)):
-                out.append(found)
-                s.use(range(found.first, found.last + 1))
+                for one in (found, *continued(s, found)):
+                    out.append(one)
+                    s.use(range(one.first, one.last + 1))
     out.sort(key=lambda remark: remark.first)
     return out
 
@@ -95,13 +97,11 @@ def _spots(s: Stream) -> dict[str, list[int]]:
     return spots
 
 
-def _of_one_set(s: Stream, remark: Remark) -> Remark:
-    """'second set got sloppy': a remark with the set it is of."""
+def _of_last_rep(s: Stream, remark: Remark) -> Remark:
+    """'the last rep got sloppy': a verdict on the end is of the last set."""
     i = remark.first - 1
     while i > 0 and s.is_(i, "BE", "FILLER", "FEEL", "DONE"):
         i -= 1
     if remark.what == "form" and s.is_(i, "LASTREP", "LAST"):
         return replace(remark, wide=False, last_only=True)
-    if s.is_(i, "SETS") and s.is_(i - 1, "ORD"):
-        return replace(remark, nth=int(s.all[i - 1].num("ORD")))
     return remark

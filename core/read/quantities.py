@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Final
 
-from core.read.atoms import Atom, LoadSaid
+from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.changes import changed
 from core.read.lexeme import Lexeme
 from core.read.loads_said import bar_said, load_said
@@ -60,6 +60,8 @@ def _named(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None
     del before
     if s.is_(i + 1, "IMPL"):
         return None
+    if s.all[i].text == "single" and s.is_(i + 1, "LOADQ", "NUM") and s.is_(i + 2, "IMPL"):
+        return _so_many_implements(s, i, 1.0)
     return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
 
 
@@ -121,10 +123,17 @@ def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
     return not s.is_(i + 1, *counts) and not s.is_(i - 1, "X", "FOR", "NUM", "SLASH", "LOADQ", "GOT")
 
 
+_OF_THE_LAST: Final = ("ON", "BE", "FEEL", "FORM", "SLOW", "WITH", "LEFT", "RIGHT")
+MOST_LAST: Final = 5.0
+"""'The last 2 were ugly': so many last repetitions are spoken of at most (common practice, no source)."""
+
+
 def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     """Numbers that only stand for things: 'the last one', 'in 5', 'the 20 ones'."""
     if _lone_one(s, i, lexeme):
         return Atom("W", i, i, text="one")
+    if s.is_(i - 1, "LAST") and 1 < lexeme.value <= MOST_LAST and s.is_(i + 1, *_OF_THE_LAST):
+        return Atom("W", i, i, text=lexeme.text)
     soon = s.is_(i - 1, "IN") and s.all[i - 1].is_word("in") and not s.is_(i + 1, "SETS", "X", "EX")
     some = not s.is_(i - 1, "X", "FOR", "AT") and any(one.is_word("ones") for one in s.all[i + 1 : i + 3])
     return Atom("W", i, i, text=lexeme.text) if soon or some else None
@@ -181,10 +190,16 @@ def _one_or_two(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     """One 35 dumbbell, two 16kg kettlebells: the first number counts implements."""
     if lexeme.value not in (1, 2) or not s.is_(i + 1, "LOADQ", "NUM") or not s.is_(i + 2, "IMPL"):
         return None
+    return _so_many_implements(s, i, lexeme.value)
+
+
+def _so_many_implements(s: Stream, i: int, count: float) -> Atom:
     in_kg = "LOADQ" in s.all[i + 1].k
     number = s.all[i + 1].num("LOADQ") if in_kg else s.all[i + 1].value
     last = i + 3 if s.is_(i + 3, "BOTHHANDS", "PERHAND") else i + 2
-    return Atom("L", i, last, load=LoadSaid("one" if lexeme.value == 1 else "per_hand", number, in_kg=in_kg))
+    last = last + 1 if s.is_(last + 1, "HUNG") else last
+    way: LoadWay = "added" if s.is_(last, "HUNG") else "one" if count == 1 else "per_hand"
+    return Atom("L", i, last, load=LoadSaid(way, number, in_kg=in_kg))
 
 
 _Form = Callable[[Stream, int, Lexeme, list[Atom]], Atom | None]

@@ -11,7 +11,8 @@ MOST_RESERVE: Final = 10.0
 
 @dataclass(frozen=True, slots=True)
 class Remark:
-    """One thing said beside sets. ``first`` and ``last`` are lexeme indices. ``wide``: meant for all the sets."""
+    """One thing said beside sets. ``first`` and ``last`` are lexeme indices. ``wide``: meant for all the sets;
+    ``nths``: for these alone, counted from one."""
 
     what: str
     value: object
@@ -20,7 +21,7 @@ class Remark:
     wide: bool = False
     last_only: bool = False
     each: tuple[float, ...] = ()
-    nth: int = 0
+    nths: tuple[int, ...] = ()
 
 
 Found = Remark | None

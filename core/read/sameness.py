@@ -127,6 +127,8 @@ def _sets(c: Cursor, group: Group, atom: Atom) -> bool:
 
 def _separator(c: Cursor, group: Group, atom: Atom) -> bool:
     """What parts the words of one sameness; a full stop only where the count is still to come."""
+    if atom.value:
+        return False
     if atom.text == "STOP":
         counted = group.load_change is not None and c.kind(c.i + 1) == "R"
         alone = c.kind(c.i + 1) == "N" and c.kind(c.i + 2) in ("", "M", "W")

@@ -13,10 +13,11 @@ from core.model.acts import SetAct
 from core.model.reading import Setting
 from core.read.atoms import LoadSaid, LoadWay
 from core.read.building import built, recounted
+from core.read.carried import as_planned, turn
 from core.read.doubts import Doubt, Settled
 from core.read.groups import Group, Parsed, Rep
 from core.read.likely import Likely
-from core.read.loads import Known, moved, planned_load, plausible, unsaid
+from core.read.loads import Known, moved, plausible, unsaid
 
 TOP_EFFORT: Final = 10.0
 """The top of the RPE scale (the reading contract)."""
@@ -37,10 +38,10 @@ class Settler:
     def settle(self) -> Settled:
         """All groups decided, stopping at the first doubt."""
         out = Settled([])
-        self._other_side()
+        turn(self._parsed, self._id, self._setting)
         total = 0
         for n, group in enumerate(self._parsed.groups):
-            done = self._group(n, group)
+            done = [] if self._announces(n, group) else self._group(n, group)
             if isinstance(done, Doubt):
                 out.doubt = done
                 return out
@@ -53,20 +54,26 @@ class Settler:
                 self._likely.before = done[-1]
         return out
 
-    def _other_side(self) -> None:
-        """'other arm 10': the count is turned from the side of the last set, so it starts as that side's."""
-        last, groups = self._setting.last, self._parsed.groups
-        turned = any(word == "OTHERSIDE" and after <= 0 for word, after in self._parsed.sides)
-        if not turned or last is None or last.exercise != self._id or last.side not in ("left", "right"):
-            return
-        if len(groups) == 1 and not groups[0].like and len(groups[0].reps) == 1 and groups[0].reps[0].side is None:
-            groups[0].reps[0].side = last.side
+    def _announces(self, n: int, group: Group) -> bool:
+        """'up 5, 85x5': a change of load that the set behind it carries out, or one that changes nothing known."""
+        told = self._parsed.groups[n + 1 : n + 2]
+        changes = group.like and not (group.reps or group.sets) and (group.load_change or group.load) is not None
+        if not changes or not told or told[0].like or not told[0].reps:
+            return False
+        then = told[0].load.number if told[0].load is not None else told[0].lead or told[0].behind
+        last = self._likely.before or self._setting.last
+        if then is None or last is None or last.exercise != self._id or last.load is None or last.load.kg is None:
+            return then is not None
+        changed = self._changed_load(group, last)
+        in_kg = told[0].load is not None and told[0].load.in_kg
+        after = moved(LoadSaid("plain", then, in_kg=in_kg), self._id, self._setting, None)
+        return changed is not None and after is not None and changed.kg is not None and changed.kg == after.kg
 
     # one group
 
     def _group(self, n: int, group: Group) -> list[SetAct] | Doubt:
         if group.planned:
-            return self._as_planned(group)
+            return as_planned(group, self._row, self._setting)
         if group.like:
             return self._alike(group)
         self._hold_counts(group)
@@ -296,17 +303,6 @@ class Settler:
         if last is None:
             return acts
         return [replace(act, load=load, side=act.side or last.side, tempo=last.tempo, range=last.range) for act in acts]
-
-    def _as_planned(self, group: Group) -> list[SetAct] | Doubt:
-        """Sets with the plan's load and repetitions; a spread of repetitions leaves open how many were done."""
-        row = next((row for row in self._setting.plan if row.exercise == self._id), None)
-        if row is None or row.reps is None or row.reps[0] != row.reps[1]:
-            return Doubt("reps")
-        load = planned_load(self._id, self._setting) or unsaid(self._id, self._setting)
-        if load is None:
-            return Doubt("load")
-        done = replace_group(group, reps=[Rep(float(row.reps[1]))], sets=group.sets or float(row.sets))
-        return built(done, load, self._row)
 
     def _changed_load(self, group: Group, last: SetAct | None) -> Known:
         """The last set's load with the changes said; on the body, a bare number keeps its way (added or taken off)."""
