@@ -111,8 +111,10 @@ def _restart(case: Case) -> Choice:
 
 
 def _ache_ease(case: Case) -> Choice:
-    base = case.base or first_sets(case)
-    return Choice("ease", ways.eased(case, base, value("ache.load_factor"), value("ache.set_factor"), case.aim.rir))
+    base, last = case.base or first_sets(case), case.facts.last
+    # What was eased the last time is what still aches: a little less again, or a long ache would end at nothing.
+    factor = value("ache.again_factor" if last is not None and last.way == "ease" else "ache.load_factor")
+    return Choice("ease", ways.eased(case, base, factor, value("ache.set_factor"), case.aim.rir))
 
 
 def _return(case: Case) -> Choice:
@@ -207,9 +209,10 @@ BEFORE: Final = (
          ("practice",), (), _cannot_load, _stop,
          "Nothing in your kit makes a load for this one."),
     Rule("ache-ease", "An ache of 4 or 5 in a part that the exercise loads: less load, fewer sets.",
-         ("silbernagel-2007", "derived"), ("ache.ease_level", "ache.load_factor", "ache.set_factor"),
+         ("silbernagel-2007", "derived"),
+         ("ache.ease_level", "ache.load_factor", "ache.again_factor", "ache.set_factor"),
          _aches("ache.ease_level"), _ache_ease,
-         "Your {where} is at {level} of 10, so today is lighter and shorter.", _CARE),
+         "Your {where} is at {level} of 10, so this is lighter and shorter.", _CARE),
     Rule("first-next", "With no history but today's sets, the rest of the day goes on from them, at most a step up.",
          ("acsm-2009", "derived"), ("first.chance", "load.step_max", "first.step_down"),
          lambda case: case.facts.last is None and bool(case.today), _first,
@@ -239,7 +242,7 @@ BEFORE: Final = (
          "That was far more than expected. Do the same again and say whether form was clean."),
     Rule("ache-hold", "An ache of 3 in a part that the exercise loads: nothing gets harder.",
          ("silbernagel-2007",), ("ache.hold_level",), _aches("ache.hold_level"), _same,
-         "Your {where} is at {level} of 10, so nothing gets harder today.", _CARE),
+         "Your {where} is at {level} of 10, so nothing gets harder for now.", _CARE),
     Rule("rest-back", "A shorter rest that cost more than a tenth of the repetitions is taken back.",
          ("willardson-2005", "derived"), ("rest.cost_max",), lambda case: case.facts.give_back is not None, _same,
          "The shorter rest cost too many reps, so rest {rest} again."),

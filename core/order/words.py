@@ -128,7 +128,8 @@ KEYWORDS: Final = (
     "invite", "invitation", "cancel", "clients", "plan", "copy", "week", "weeks", "tell", "everyone", "note", "notes",
     "hold", "free", "clear", "hand", "what", "attention", "digest", "overview", "spreadsheet", "tempo", "before",
     "heavier", "until", "first", "help", "needs", "word", "next", "time",
-    "easier", "every", "swap", "replace", "instead", "sets", "usual", "work", "working", "coaching", "with", "private", "about",
+    "easier", "every", "swap", "replace", "instead", "sets", "usual", "work", "working", "coaching", "with", "private",
+    "about",
 )  # fmt: skip
 """Words of orders whose spelling is mended; names are looked up elsewhere."""
 

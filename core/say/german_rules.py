@@ -7,7 +7,7 @@ from typing import Final
 GERMAN_RULES: Final[Mapping[str, str | tuple[str, str]]] = {
     "rule.ache-stop": "{where}: {level} von 10, also wartet diese Übung.",
     "rule.kit": "Nichts in deiner Ausrüstung gibt eine Last für diese Übung.",
-    "rule.ache-ease": "{where}: {level} von 10, also ist heute leichter und kürzer.",
+    "rule.ache-ease": "{where}: {level} von 10, also geht es leichter und kürzer.",
     "rule.first-next": "Wir suchen noch deine Last: jetzt {load}, und sag, wie es war.",
     "rule.first": "Das erste Mal hier, also fang mit {load} an und sag, wie es war.",
     "rule.load-unknown": "Deine letzte Last ist nicht bekannt, also fang mit {load} an und sag, wie es war.",
@@ -16,7 +16,7 @@ GERMAN_RULES: Final[Mapping[str, str | tuple[str, str]]] = {
     "rule.three-misses": "{misses} Mal nicht geschafft, also ein Schritt zurück und neu aufbauen.",
     "rule.form-first": "Dasselbe noch einmal, jede Wiederholung sauber: Mehr wartet, bis die Technik hält.",
     "rule.form-doubt": "Das war viel mehr als erwartet. Mach dasselbe noch einmal und sag, ob die Technik sauber war.",
-    "rule.ache-hold": "{where}: {level} von 10, also wird heute nichts schwerer.",
+    "rule.ache-hold": "{where}: {level} von 10, also wird vorerst nichts schwerer.",
     "rule.rest-back": "Die kürzere Pause hat zu viele Wiederholungen gekostet, also wieder {rest} Pause.",
     "rule.too-much": (
         "Das war für jetzt zu viel, also zurück auf {least} Wiederholung mit {load} und von dort aufbauen.",

@@ -7,7 +7,7 @@ from typing import Final
 SPANISH_RULES: Final[Mapping[str, str | tuple[str, str]]] = {
     "rule.ache-stop": "{where}: {level} de 10, así que este espera.",
     "rule.kit": "Nada de tu equipo da una carga para este.",
-    "rule.ache-ease": "{where}: {level} de 10, así que hoy es más ligero y más corto.",
+    "rule.ache-ease": "{where}: {level} de 10, así que esto va más ligero y más corto.",
     "rule.first-next": "Todavía buscamos tu carga: ahora {load}, y di cómo se sintió.",
     "rule.first": "Primera vez aquí, así que empieza con {load} y di cómo se sintió.",
     "rule.load-unknown": "No se sabe tu última carga, así que empieza con {load} y di cómo se sintió.",
@@ -16,7 +16,7 @@ SPANISH_RULES: Final[Mapping[str, str | tuple[str, str]]] = {
     "rule.three-misses": "No salió {misses} veces, así que un paso atrás y a construir de nuevo.",
     "rule.form-first": "Lo mismo otra vez, cada repetición limpia: lo demás espera a que la técnica aguante.",
     "rule.form-doubt": "Fue mucho más de lo esperado. Haz lo mismo otra vez y di si la técnica fue limpia.",
-    "rule.ache-hold": "{where}: {level} de 10, así que hoy nada se pone más duro.",
+    "rule.ache-hold": "{where}: {level} de 10, así que por ahora nada se pone más duro.",
     "rule.rest-back": "La pausa más corta costó demasiadas repeticiones, así que otra vez {rest} de pausa.",
     "rule.too-much": (
         "Fue demasiado por ahora, así que baja a {least} repetición con {load} y construye desde ahí.",

@@ -407,3 +407,14 @@ def test_who_tops_one_target_session_after_session_gets_a_step() -> None:
     asked = Target("hold", (TargetSet(BODY, (10, 12), 2.0, AIM.tempo, 120.0),) * 3)
     assert push_ups(12, asked=asked, sessions=enough - 1).way == "hold"
     assert push_ups(12, asked=asked, sessions=enough).way == "reps"
+
+
+def test_a_long_ache_eases_by_less_each_further_time() -> None:
+    """A fifth the first time; from then on a little, or a month of aching would end at nothing."""
+    sore = replace(LIFTER, aches=(Ache("shoulder", ON - timedelta(days=1), level=4.0),))
+    once = advise(ask(did(10, 10, 10), lifter=sore))
+    eased = Target("ease", once.sets)
+    again = advise(ask(did(10, 10, 10), did(8, 8, kg=kg(once), asked=eased), lifter=sore))
+    assert (rule(once), rule(again)) == ("ache-ease", "ache-ease")
+    assert kg(once) <= 60.0 * value("ache.load_factor") < kg(again) / kg(once) * 60.0 < 60.0
+    assert len(again.sets) == len(once.sets)
