@@ -24,7 +24,7 @@ class LoadSaid:
     signed: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)  # not frozen: several are made of every message, and a frozen one costs three times as much
 class Atom:
     """``kind``: N bare number, L load, R reps, H hold, D distance, S sets, X, FOR, AT, OF, SEP, PLUS, SIDE, SAME,
     MORE, LESS, DELTA, DROP, AMEND, M a remark, W a word that means nothing here. A SEP of value 1 stands before the

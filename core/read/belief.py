@@ -3,6 +3,7 @@
 Weighs how plainly the grammar says a set against words around it that are none of the trade's.
 """
 
+from collections.abc import Callable
 from typing import Final
 
 from core.evidence.exercises import EXERCISES
@@ -18,18 +19,27 @@ STRANGE: Final = ("WORD", "OTHER", "CHAT", "CARDIO", "FARQ", "CLOCKTIME", "WEEKD
 """Kinds of words and quantities that are none of a set's."""
 
 
-def chatters(s: Stream, first: int, last: int, parsed: Parsed) -> bool:
-    """Whether a sentence beside a report, weighed as if it stood alone, is chat with numbers in it."""
-    words = [s.all[i] for i in range(first, last) if i not in s.used]
-    if parsed.rounds or not any(word.has("KNOWN", *STRANGE) for word in words):
+_FOREIGN: Final = frozenset({"KNOWN", *STRANGE})
+
+
+def chatters(s: Stream, first: int, last: int, parse: Callable[[int, int], Parsed]) -> bool:
+    """Whether a sentence beside a report, weighed as if it stood alone, is chat with numbers in it.
+
+    ``parse`` gives what grammar makes of it; most sentences have none of the words for which it is asked.
+    """
+    if all(i in s.used or s.all[i].kinds.isdisjoint(_FOREIGN) for i in range(first, last)):
+        return False
+    parsed = parse(first, last)
+    if parsed.rounds:
         return False
     alone = Stretch(None, first, [(first, last)])
     return not any(map(_strong, parsed.groups)) or not believable(s, alone, parsed, known=True)
 
 
-def reports(s: Stream, first: int, last: int, parsed: Parsed) -> bool:
+def reports(s: Stream, first: int, last: int, parse: Callable[[int, int], Parsed]) -> bool:
     """Whether a sentence says hardly anything but a set, and no word that is none of the trade's."""
-    return any(map(_strong, parsed.groups)) and not any(s.all[i].has("KNOWN", *STRANGE) for i in range(first, last))
+    foreign = any(not s.all[i].kinds.isdisjoint(_FOREIGN) for i in range(first, last))
+    return not foreign and any(map(_strong, parse(first, last).groups))
 
 
 def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> bool:

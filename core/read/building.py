@@ -21,28 +21,29 @@ def built(group: Group, load: Known, row: Exercise) -> list[SetAct] | Doubt:
     reps = group.reps * int(sets) if len(group.reps) == 1 or group.sets else group.reps
     for rep in reps:
         for place, count in enumerate((rep.n, *rep.parts)):
-            act = _one(replace(rep, n=count), load, row)
+            act = _one(rep, count, load, row)
             if act is None:
                 return Doubt("reps" if count != int(count) or count > 1000 else "numbers")
             out.append(replace(act, drop=True) if place else act)
     if group.tail is not None and len(out) > 1:
-        last = _one(replace(group.reps[-1], n=group.tail), load, row)
+        last = _one(group.reps[-1], group.tail, load, row)
         out = [*out[:-1], last] if last is not None else out
     if group.drop and out:
         out = [replace(act, drop=True) for act in out] if len(out) == 1 else out
     return out
 
 
-def _one(rep: Rep, load: Known, row: Exercise) -> SetAct | None:
+def _one(rep: Rep, count: float, load: Known, row: Exercise) -> SetAct | None:
+    """One set of ``count`` repetitions, seconds or metres, as the count itself or a part of it behind a breath."""
     side = rep.side if rep.side in ("left", "right") else None
     if rep.kind == "H":
-        within = 0 < rep.n <= BOUNDS["most_hold_s"].value
-        return SetAct(row.id, load, hold_s=rep.n, side=side) if within else None  # type: ignore[arg-type]
+        within = 0 < count <= BOUNDS["most_hold_s"].value
+        return SetAct(row.id, load, hold_s=count, side=side) if within else None  # type: ignore[arg-type]
     if rep.kind == "D":
-        return SetAct(row.id, load, distance_m=rep.n, side=side)  # type: ignore[arg-type]
-    if rep.n != int(rep.n) or rep.n > _most_reps(load, row):
+        return SetAct(row.id, load, distance_m=count, side=side)  # type: ignore[arg-type]
+    if count != int(count) or count > _most_reps(load, row):
         return None
-    return SetAct(row.id, load, int(rep.n), side=side)  # type: ignore[arg-type]
+    return SetAct(row.id, load, int(count), side=side)  # type: ignore[arg-type]
 
 
 def _most_reps(load: Known, row: Exercise) -> float:

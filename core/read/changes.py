@@ -9,7 +9,7 @@ from core.read.stream import Stream
 
 def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
     """One less, 2 more reps, 5 more kg, 10 heavier: a change against the last set."""
-    if s.is_(i - 1, "FOR", "X"):
+    if not s.is_(j, "MORE", "LESS", "HEAVIER", "LIGHTER") or s.is_(i - 1, "FOR", "X"):
         return None
     if s.is_(j, "MORE", "LESS") and not (s.is_(j, "MORE") and s.all[j].is_word("extra")):
         sign = 1.0 if s.is_(j, "MORE") else -1.0

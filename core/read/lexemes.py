@@ -46,13 +46,15 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
 
 def _open(out: list[Lexeme]) -> None:
     """'Ok', 'right,' and 'update:' at the start of a sentence open it, and say nothing of form, side or corrections."""
-    sided = any("LEFT" in lexeme.k for lexeme in out)
+    sided: bool | None = None
     for i, lexeme in enumerate(out):
-        starts = i == 0 or out[i - 1].has("NL", "STOP") or "OPENER" in out[i - 1].k
-        if not starts or i + 1 >= len(out) or not lexeme.is_word("openers"):
+        if not lexeme.is_word("openers") or i + 1 >= len(out):
+            continue
+        if i > 0 and not out[i - 1].has("NL", "STOP") and "OPENER" not in out[i - 1].k:
             continue
         follow = out[i + 1]
         opens = follow.has("COMMA", "OPENER", *_SPEAKING) or _two_handed(follow)
+        sided = any("LEFT" in one.k for one in out) if sided is None else sided
         tells = {"right": sided or not opens, "update": "COLON" not in follow.k}
         if not tells.get(lexeme.text, False):
             lexeme.k = {"FILLER": 0, "OPENER": 0}
@@ -77,6 +79,8 @@ _ONES: Final = frozenset({"ones", "version", "versions", "variation", "variation
 
 def _name_again(out: list[Lexeme], tongue: Language) -> None:
     """'seated leg curls for lying ones': a word that turns the name said before into its relative."""
+    if not any(lexeme.text in _ONES for lexeme in out):
+        return
     before: Mention | None = None
     for i, lexeme in enumerate(out):
         before = lexeme.mention or before
@@ -103,9 +107,9 @@ def _relative(mention: Mention, concept: str, tongue: Language) -> Mention | Non
 def _settle_names(out: list[Lexeme]) -> None:
     """A word that is a name or a verdict (clean) is a name before a count; a lacking name swallows the next one."""
     for i, lexeme in enumerate(out):
-        follow = out[i + 1] if i + 1 < len(out) else None
         if lexeme.mention is None:
             continue
+        follow = out[i + 1] if i + 1 < len(out) else None
         if lexeme.is_word("bp") and _blood_pressure(out[i + 1 : i + 4]):
             lexeme.k = {"CHAT": 0}
             lexeme.kinds = lexeme.k.keys()

@@ -156,15 +156,20 @@ class Message:
         ``alone``: nothing in the message is named; then only what comes before a plain report is beside it.
         """
         s = self.stream
-        parsed = [(*one, parse(atomiser.atoms(*one), named=False)) for one in sentences_of(s, stretch)]
+        sentences = sentences_of(s, stretch)
+        if alone and len(sentences) == 1 and sentences[0][0] == stretch.ranges[0][0]:
+            return  # nothing is beside it
+
+        def parsed(first: int, last: int) -> Parsed:
+            return parse(atomiser.atoms(first, last), named=False)
+
         if alone:
-            plain = [n for n, (first, last, found) in enumerate(parsed) if reports(s, first, last, found)]
-            if plain and all(chatters(s, *one) for one in parsed[: plain[0]]):
-                stretch.ranges = [(parsed[plain[0]][0], stretch.ranges[-1][1])]
+            plain = next((n for n, one in enumerate(sentences) if reports(s, *one, parsed)), None)
+            if plain is not None and all(chatters(s, *one, parsed) for one in sentences[:plain]):
+                stretch.ranges = [(sentences[plain][0], stretch.ranges[-1][1])]
             return
-        for first, last, found in parsed:
-            if chatters(s, first, last, found):
-                s.use(range(first, last))
+        for first, last in [one for one in sentences if chatters(s, *one, parsed)]:
+            s.use(range(first, last))
 
     def _parse(self, atomiser: Atomiser, stretch: Stretch) -> Parsed:
         sided = self._sided(stretch)
@@ -273,34 +278,34 @@ class Message:
         if len(named) != 1:
             doubt = Doubt("exercise")
             for one in named[:MOST_OPTIONS]:
-                acts = self._read_as(one, parsed, spans)
+                acts = self._read_as(one, parsed.copy(), spans)
                 if not isinstance(acts, Doubt):
                     doubt.readings.append((EXERCISES[one].name, acts))
             self._doubts.append((start, doubt, None))
             return
+        began = parsed.groups[0].first if parsed.groups else start
         acts = self._read_as(named[0], parsed, spans)
         if isinstance(acts, Doubt):
             self._doubts.append((start, acts, named[0]))
             return
-        began = parsed.groups[0].first if parsed.groups else start
         order = self._order.setdefault(named[0], min(began, stretch.at) if stretch.mention is not None else began)
         for act in acts:
             self._keep(began, act, order=order)
 
     def _read_as(self, exercise: str, parsed: Parsed, spans: Spans) -> list[SetAct] | Doubt:
-        copy = parsed.copy()
-        settled = Settler(copy, exercise, self._setting).settle()
+        """The acts of the stretch as of this exercise; ``parsed`` is settled on the way and is no one else's after."""
+        settled = Settler(parsed, exercise, self._setting).settle()
         if settled.doubt is not None:
             done = [
-                (told, self._finished(exercise, [act for act in acts if isinstance(act, SetAct)], copy, spans))
+                (told, self._finished(exercise, [act for act in acts if isinstance(act, SetAct)], parsed, spans))
                 for told, acts in settled.doubt.readings
             ]
             return Doubt(settled.doubt.about, [(told, acts) for told, acts in done])
         tagged = [
-            [replace(act, span=self._span(copy, n), day=day_at(spans, copy.groups[n].first)) for act in acts]
+            [replace(act, span=self._span(parsed, n), day=day_at(spans, parsed.groups[n].first)) for act in acts]
             for n, acts in enumerate(settled.sets)
         ]
-        return self._finished(exercise, attach(copy, tagged, EXERCISES[exercise]), copy, spans)
+        return self._finished(exercise, attach(parsed, tagged, EXERCISES[exercise]), parsed, spans)
 
     def _span(self, parsed: Parsed, n: int) -> Span:
         group = parsed.groups[n]
@@ -310,8 +315,11 @@ class Message:
         side = EXERCISES[exercise].default_side
         first = parsed.groups[0].first if parsed.groups else 0
         span = self.stream.span(first, parsed.groups[-1].last) if parsed.groups else None
+        day = day_at(spans, first)
         return [
-            replace(act, side=act.side or side, span=act.span or span, day=act.day or day_at(spans, first))
+            replace(act, side=act.side or side, span=act.span or span, day=act.day or day)
+            if (side and not act.side) or not act.span or (day and not act.day)
+            else act
             for act in acts
         ]
 

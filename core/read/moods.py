@@ -200,8 +200,10 @@ def _ends_line(s: Stream, i: int) -> bool:
 
 
 def _find(s: Stream, clause: Clause, *kinds: str) -> int | None:
+    if s.spots.keys().isdisjoint(kinds):
+        return None
     for i in range(clause.first, clause.last):
-        if s.all[i].has(*kinds) and i not in s.used:
+        if i not in s.used and not s.all[i].kinds.isdisjoint(kinds):
             return i
     return None
 

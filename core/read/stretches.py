@@ -2,7 +2,7 @@
 
 from bisect import bisect_left
 from dataclasses import dataclass, field
-from typing import Final
+from typing import Final, NamedTuple
 
 from core.read.lexeme import Lexeme
 from core.read.names import Mention
@@ -28,8 +28,7 @@ class Stretch:
             self.ranges.append((first, last))
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(NamedTuple):
     """A piece between separators: its range, its mentions, whether it counts, and the line it is on."""
 
     first: int
@@ -215,11 +214,10 @@ def _named_once(s: Stream) -> bool:
 def sentences_of(s: Stream, stretch: Stretch) -> list[tuple[int, int]]:
     """The sentences and lines of a stretch, but for the one that names its exercise."""
     out: list[tuple[int, int]] = []
+    ends = s.places("NL", "STOP")
     for begin, end in stretch.ranges:
         first = begin
-        for i in range(begin, end + 1):
-            if i < end and not s.all[i].has("NL", "STOP"):
-                continue
+        for i in (*ends[bisect_left(ends, begin) : bisect_left(ends, end)], end):
             named = stretch.mention is not None and first <= stretch.at < i
             if i > first and not named:
                 out.append((first, i))

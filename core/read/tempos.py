@@ -16,6 +16,8 @@ _PHASES: Final = ("ECC", "BOTTOM", "CON", "TOP")
 def tempo_code(s: Stream, i: int) -> Found:
     """Digits of a tempo: 40X1, 3010, 3-1-1-0, 3/1/X/1; with the word before or behind, or plainly one."""
     worded = s.is_(i, "TEMPO")
+    if not worded and not _can_be_code(s, s.all[i]):
+        return None
     j = s.skip(i + 1, "COLON", "OF", "AT", "BE", "DASH") if worded else i
     if worded and s.is_(i + 1, "EX"):
         j = s.skip(i + 2, "COLON", "AT", "DASH", "COMMA")
@@ -33,6 +35,16 @@ def tempo_code(s: Stream, i: int) -> Found:
         first = j
     seconds = [*parts, None][:4] if len(parts) == 3 else parts
     return Remark("tempo", tuple(seconds), first, last)
+
+
+def _can_be_code(s: Stream, first: Lexeme) -> bool:
+    """Whether a code may start at a number: most messages have neither the word nor a dash, a stroke or a large X."""
+    return len(first.text) >= SHORTEST_CODE or "X" in s.text or s.says(_OF_CODES)
+
+
+SHORTEST_CODE: Final = 3
+"""Figures of the shortest code in one run (301)."""
+_OF_CODES: Final = frozenset({"TEMPO", "DASH", "SLASH"})
 
 
 def _ahead(s: Stream, code: list[Lexeme], last: int) -> bool:

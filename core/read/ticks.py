@@ -154,16 +154,17 @@ def _drop_counting(s: Stream, rows: list[tuple[int, int]]) -> None:
 def _drop_inline(s: Stream) -> None:
     """s1 60x8 s2 60x8, or 1) 60x8 2) 60x8: labels inside a line, known by counting up from one."""
     bracketed = [
-        (i, i, i + 1) for i in range(len(s)) if s.is_(i, "NUM") and i + 1 < len(s) and s.all[i + 1].text == ")"
+        (i, i, i + 1) for i in s.places("NUM") if s.is_(i, "NUM") and i + 1 < len(s) and s.all[i + 1].text == ")"
     ]
     lettered = [
-        (i + 1, i, i + 1)
-        for i in range(len(s) - 1)
-        if len(s.all[i].text) == 1
-        and s.all[i].text.isalpha()
-        and not s.all[i].has("X", "ARTICLE")
-        and s.is_(i + 1, "NUM")
-        and s.all[i + 1].glued
+        (i, i - 1, i)
+        for i in s.places("NUM")
+        if i > 0
+        and s.all[i].glued
+        and len(s.all[i - 1].text) == 1
+        and s.all[i - 1].text.isalpha()
+        and not s.all[i - 1].has("X", "ARTICLE")
+        and s.is_(i, "NUM")
     ]
     for labels in (bracketed, lettered):
         values = [s.all[at].value for at, _, _ in labels]

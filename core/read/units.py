@@ -21,6 +21,8 @@ def join_units(lexemes: list[Lexeme]) -> list[Lexeme]:
             and _join(lexeme, follow, lexemes, i)
         ):
             i += 1
+        elif not lexeme.marks:  # most words: none of those told apart below
+            pass
         elif lexeme.is_word("half") and i + 2 < last and lexemes[i + 1].is_word("a") and lexemes[i + 2].has("MIN"):
             lexeme = Lexeme({"DUR": 30.0, "NUMDUR": 1}, lexeme.start, lexemes[i + 2].end, "half a min", 30.0)
             i += 2
