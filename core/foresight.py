@@ -57,9 +57,9 @@ def standing(progress: Progress, lifter: Lifter, before: tuple[float, date] | No
     strength = paths.state[STRENGTH]
     in_reps = row_of(exercise).load_kind in _BODY_KINDS
     figures = _reps(paths, strength, lifter, exercise) if in_reps else _said_load(strength, lifter, exercise)
-    low, high = (float(np.percentile(figures, end)) for end in _TENTH)
+    low, middle, high = (float(end) for end in np.percentile(figures, (_TENTH[0], 50.0, _TENTH[1])))
     since = before[1] if before else None
-    return Standing(exercise, float(np.median(figures)), low, high, in_reps, before[0] if before else None, since)
+    return Standing(exercise, middle, low, high, in_reps, before[0] if before else None, since)
 
 
 def _reps(paths: Paths, strength: Floats, lifter: Lifter, exercise: str) -> Floats:

@@ -101,10 +101,17 @@ def open_questions(conn: Connection, asks: int, kind: str | None = None) -> list
     return [_question(row) for row in rows]
 
 
+_ABOUT: Final = (
+    select(question)
+    .where(question.c.about.in_(bindparam("keys", expanding=True)))
+    .where(question.c.kind == bindparam("of"), question.c.state == OPEN)
+    .order_by(question.c.id)
+)
+
+
 def questions_about(conn: Connection, about: Iterable[int], kind: str) -> list[Question]:
     """Open questions of a kind about these people, oldest first."""
-    query = select(question).where(question.c.about.in_(list(about)), question.c.kind == kind, question.c.state == OPEN)
-    return [_question(row) for row in conn.execute(query.order_by(question.c.id))]
+    return [_question(row) for row in conn.execute(_ABOUT, {"keys": list(about), "of": kind})]
 
 
 def close(conn: Connection, key: int, state: str) -> bool:
@@ -197,11 +204,17 @@ def _rein(row: Any) -> Rein:
     return Rein(row.kind, row.exercise, row.part, ways, target, row.until, sets)
 
 
+_RANGES: Final = (
+    select(rein.c.person, rein.c.part, rein.c.body)
+    .where(rein.c.person.in_(bindparam("keys", expanding=True)), rein.c.kind == "sets", rein.c.ended.is_(None))
+    .order_by(rein.c.id)
+)
+
+
 def set_ranges(conn: Connection, who: Iterable[int]) -> dict[int, dict[str, tuple[int, int]]]:
     """The weekly sets asked of muscles, by person and muscle; "" stands for each that has none of its own."""
-    mine = (rein.c.person.in_(list(who)), rein.c.kind == "sets", rein.c.ended.is_(None))
     found: dict[int, dict[str, tuple[int, int]]] = {}
-    for row in conn.execute(select(rein.c.person, rein.c.part, rein.c.body).where(*mine).order_by(rein.c.id)):
+    for row in conn.execute(_RANGES, {"keys": list(who)}):
         low, high = json.loads(row.body)
         found.setdefault(row.person, {})[row.part or ""] = (low, high)
     return found
@@ -288,13 +301,25 @@ def set_mark(conn: Connection, who: int, exercise: str, on: date, estimate: floa
     put(conn, mark, person=who, exercise=exercise, on=on, estimate=estimate)
 
 
+_LAST_MARK: Final = (
+    select(mark.c.exercise, func.max(mark.c.on).label("on"))
+    .where(mark.c.person == bindparam("who"), mark.c.on >= bindparam("oldest"), mark.c.on <= bindparam("newest"))
+    .group_by(mark.c.exercise)
+    .subquery()
+)
+_MARKS: Final = (
+    select(mark)
+    .join(_LAST_MARK, (mark.c.exercise == _LAST_MARK.c.exercise) & (mark.c.on == _LAST_MARK.c.on))
+    .where(mark.c.person == bindparam("who"))
+)
+
+
 def marks(conn: Connection, who: int, oldest: date, newest: date) -> dict[str, tuple[float, date]]:
     """The newest mark of each exercise between two days."""
-    last = select(mark.c.exercise, func.max(mark.c.on).label("on"))
-    last = last.where(mark.c.person == who, mark.c.on >= oldest, mark.c.on <= newest).group_by(mark.c.exercise)
-    found = last.subquery()
-    query = select(mark).join(found, (mark.c.exercise == found.c.exercise) & (mark.c.on == found.c.on))
-    return {row.exercise: (row.estimate, row.on) for row in conn.execute(query.where(mark.c.person == who))}
+    return {
+        row.exercise: (row.estimate, row.on)
+        for row in conn.execute(_MARKS, {"who": who, "oldest": oldest, "newest": newest})
+    }
 
 
 def plan_of(conn: Connection, who: int) -> Plan:

@@ -3,13 +3,28 @@
 from collections import defaultdict
 from collections.abc import Iterable
 from datetime import date
+from typing import Final
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, bindparam, select
 
 from bot.store.shapes import act_of, target_of
 from bot.store.tables import act, target
 from core.model.acts import SetAct
 from core.model.target import Session, Target
+
+_SETS: Final = (
+    select(act.c.exercise, act.c.on, act.c.body)
+    .where(act.c.person == bindparam("who"), act.c.kind == "set", act.c.state == "kept")
+    .where(act.c.on > bindparam("after"), act.c.on < bindparam("before"))
+    .order_by(act.c.on, act.c.place)
+)
+_SETS_OF: Final = _SETS.where(act.c.exercise.in_(bindparam("names", expanding=True)))
+_GIVEN: Final = (
+    select(target.c.exercise, target.c.on, target.c.body)
+    .where(target.c.person == bindparam("who"), target.c.on > bindparam("after"), target.c.on < bindparam("before"))
+    .order_by(target.c.id)
+)
+_GIVEN_OF: Final = _GIVEN.where(target.c.exercise.in_(bindparam("names", expanding=True)))
 
 
 def sessions(
@@ -19,18 +34,14 @@ def sessions(
 
     The last, because a first load is settled by the first set, and an ache renews what is asked.
     """
-    sets = select(act.c.exercise, act.c.on, act.c.body)
-    sets = sets.where(act.c.person == who, act.c.kind == "set", act.c.state == "kept", act.c.on < before)
-    given = select(target.c.exercise, target.c.on, target.c.body)
-    given = given.where(target.c.person == who, target.c.on < before)
-    if after is not None:
-        sets, given = sets.where(act.c.on > after), given.where(target.c.on > after)
-    if exercises is not None:
-        names = sorted(exercises)
-        sets, given = sets.where(act.c.exercise.in_(names)), given.where(target.c.exercise.in_(names))
-    last = {(row.exercise, row.on): row.body for row in conn.execute(given.order_by(target.c.id))}
+    names = sorted(exercises) if exercises is not None else []
+    span = {"who": who, "after": after or date.min, "before": before} | ({"names": names} if names else {})
+    sets, given = (_SETS_OF, _GIVEN_OF) if exercises is not None else (_SETS, _GIVEN)
+    if exercises is not None and not names:
+        return {}
+    last = {(row.exercise, row.on): row.body for row in conn.execute(given, span)}
     days: dict[tuple[str, date], list[SetAct]] = defaultdict(list)
-    for row in conn.execute(sets.order_by(act.c.on, act.c.place)):
+    for row in conn.execute(sets, span):
         one = act_of(row.body)
         if isinstance(one, SetAct) and row.exercise is not None:
             days[row.exercise, row.on].append(one)

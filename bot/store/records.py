@@ -3,10 +3,10 @@
 from collections import defaultdict
 from collections.abc import Iterable
 from datetime import date, datetime, timedelta
-from typing import Any, Final
+from typing import Final
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import BindParameter, Connection, bindparam, func, select
 
 from bot.store import coaching
 from bot.store.history import sessions
@@ -21,6 +21,27 @@ BACK: Final = timedelta(days=35)
 _AT_ONCE: Final = 400
 
 
+_KEYS: Final[BindParameter[int]] = bindparam("keys", expanding=True)
+_PEOPLE: Final = select(person).where(person.c.id.in_(_KEYS))
+_BODIES: Final = select(lifter.c.person, lifter.c.body).where(lifter.c.person.in_(_KEYS))
+_PLANS: Final = select(plan.c.person, plan.c.body).where(plan.c.person.in_(_KEYS))
+_HELD: Final = select(hold).where(hold.c.person.in_(_KEYS))
+_SEEN: Final = (
+    select(chat.c.person, func.max(chat.c.seen).label("at")).where(chat.c.person.in_(_KEYS)).group_by(chat.c.person)
+)
+_ACTED: Final = (
+    select(act.c.person, func.max(act.c.at).label("at")).where(act.c.person.in_(_KEYS)).group_by(act.c.person)
+)
+_OFF: Final = select(day_plan.c.person, day_plan.c.on).where(
+    day_plan.c.person.in_(_KEYS), day_plan.c.on >= bindparam("since")
+)
+_FIRST: Final = (
+    select(act.c.person, func.min(act.c.on).label("on")).where(act.c.person.in_(_KEYS)).group_by(act.c.person)
+)
+_ZONES: Final = select(person.c.id, person.c.zone).where(person.c.id.in_(_KEYS))
+"""The statements, made once: making one costs more than its running."""
+
+
 def records(conn: Connection, who: Iterable[int], now: datetime) -> dict[int, Record]:
     """The record of each of these clients at ``now``, without estimates and proposals."""
     keys = list(who)
@@ -31,10 +52,11 @@ def records(conn: Connection, who: Iterable[int], now: datetime) -> dict[int, Re
 
 
 def _some(conn: Connection, keys: list[int], now: datetime) -> dict[int, Record]:
-    people = conn.execute(select(person).where(person.c.id.in_(keys))).all()
-    bodies = _by_person(conn, lifter, keys)
-    plans = _by_person(conn, plan, keys)
-    held = {row.person: row.sign for row in conn.execute(select(hold).where(hold.c.person.in_(keys)))}
+    people = conn.execute(_PEOPLE, {"keys": keys}).all()
+    bodies = {row.person: row.body for row in conn.execute(_BODIES, {"keys": keys})}
+    plans = {row.person: row.body for row in conn.execute(_PLANS, {"keys": keys})}
+    held = {row.person: row.sign for row in conn.execute(_HELD, {"keys": keys})}
+    first = {row.person: row.on for row in conn.execute(_FIRST, {"keys": keys})}
     heard = _heard(conn, keys)
     asked = coaching.set_ranges(conn, keys)
     off = _called_off(conn, keys, now.date() - BACK)
@@ -54,7 +76,8 @@ def _some(conn: Connection, keys: list[int], now: datetime) -> dict[int, Record]
             lifter=noun_of(Lifter, bodies[row.id]),
             plan=noun_of(Plan, plans[row.id]) if row.id in plans else Plan(),
             sessions=sessions(conn, row.id, today - BACK, today + timedelta(days=1)),
-            joined=_first_day(conn, row.id) or row.joined.astimezone(zone).date(),
+            # someone's history may be older than their joining (a gym that was filled)
+            joined=first.get(row.id) or row.joined.astimezone(zone).date(),
             heard=last.astimezone(zone).date() if last else None,
             called_off=tuple(off.get(row.id, ())),
             held=held.get(row.id),
@@ -64,37 +87,23 @@ def _some(conn: Connection, keys: list[int], now: datetime) -> dict[int, Record]
     return records_
 
 
-def _by_person(conn: Connection, table: Any, keys: list[int]) -> dict[int, str]:
-    rows = conn.execute(select(table.c.person, table.c.body).where(table.c.person.in_(keys)))
-    return {row.person: row.body for row in rows}
-
-
 def _heard(conn: Connection, keys: list[int]) -> dict[int, datetime]:
-    seen = select(chat.c.person, func.max(chat.c.seen).label("at")).where(chat.c.person.in_(keys))
-    rows = conn.execute(seen.group_by(chat.c.person)).all()
-    acts = select(act.c.person, func.max(act.c.at).label("at")).where(act.c.person.in_(keys)).group_by(act.c.person)
     heard: dict[int, datetime] = {}
-    for row in (*rows, *conn.execute(acts).all()):
+    for row in (*conn.execute(_SEEN, {"keys": keys}).all(), *conn.execute(_ACTED, {"keys": keys}).all()):
         if row.at is not None:
             heard[row.person] = max(heard.get(row.person, row.at), row.at)
     return heard
 
 
 def _called_off(conn: Connection, keys: list[int], since: date) -> dict[int, list[date]]:
-    rows = conn.execute(select(day_plan).where(day_plan.c.person.in_(keys), day_plan.c.on >= since))
+    rows = conn.execute(_OFF, {"keys": keys, "since": since})
     off: dict[int, list[date]] = defaultdict(list)
     for row in rows:
         off[row.person].append(row.on)
     return off
 
 
-def _first_day(conn: Connection, who: int) -> date | None:
-    """The first day with a set: someone's history may be older than their joining (a gym that was filled)."""
-    first: date | None = conn.execute(select(func.min(act.c.on)).where(act.c.person == who)).scalar()
-    return first
-
-
 def zones(conn: Connection, who: Iterable[int]) -> dict[int, ZoneInfo]:
     """Each person's zone."""
-    rows = conn.execute(select(person.c.id, person.c.zone).where(person.c.id.in_(list(who))))
+    rows = conn.execute(_ZONES, {"keys": list(who)})
     return {row.id: ZoneInfo(row.zone) for row in rows}
