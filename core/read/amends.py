@@ -104,7 +104,10 @@ class Amender:
         points = any(s.is_(i, "LAST", "THAT") and not s.all[i].is_word("its") for i in inside) or bool(numbers)
         strong = any(s.is_(i, "AMEND") and s.all[i].k["AMEND"] in ("strong", "inline") for i in inside)
         weak = any(
-            (s.is_(i, "AMEND") and s.all[i].k["AMEND"] == "pointing") or s.is_(i, "NEG", "BE", "FEEL") for i in inside
+            (s.is_(i, "AMEND") and s.all[i].k["AMEND"] == "pointing")
+            or s.is_(i, "NEG", "FEEL")
+            or (s.is_(i, "BE") and not (s.is_(i, "DONE") and s.is_(i + 1, "NUM", "REPN")))
+            for i in inside
         )
         start = s.skip(clause.first, "OPENER")
         starts_no = (
@@ -167,9 +170,9 @@ class Amender:
         """'75x10 swinging on the last few': a set is counted, so its remark corrects nothing."""
         s = self._s
         taken = {i for remark in self._remarks for i in range(remark.first, remark.last + 1)}
-        return any(
-            i not in taken and s.is_(i, "X") and s.is_(i - 1, "NUM", "LOADQ") for i in range(clause.first, clause.last)
-        )
+        free = [i for i in range(clause.first, clause.last) if i not in taken]
+        chained = any(s.is_(i, "X") and s.is_(i - 1, "NUM", "LOADQ") for i in free)
+        return chained or any(s.is_(i, "NUM") and s.is_(i - 1, "DONE", "LAST", "COLON", "FILLER") for i in free)
 
     def _remarks_on_that(self, clause: Clause) -> bool:
         """'rpe on that was more like 9': a remark that points at the set just kept."""
@@ -190,9 +193,9 @@ class Amender:
     def _loads_up(self, clause: Clause) -> bool:
         """'so i put 20 more on': plates put on the bar, and nothing put down in the log."""
         s = self._s
-        puts = any(s.all[i].is_word("i put") for i in range(clause.first, clause.last))
-        last = clause.last - 1
-        return puts and (s.is_(last, "ON") or (s.is_(last, "EMPTYBAR") and s.is_(last - 1, "ON")))
+        inside = range(clause.first, clause.last)
+        more = any(s.is_(i, "MORE") and s.is_(i + 1, "ON") for i in inside)
+        return more and any(s.all[i].is_word("i put") for i in inside)
 
     def _counted_after(self, clause: Clause) -> bool:
         """'cheated the last one, 40kg curls 10 10 8': it speaks of the sets that follow."""

@@ -167,7 +167,8 @@ _JOINING: Final[frozenset[str]] = frozenset().union(
 
 def _judged(s: Stream, group: Group) -> bool:
     """'60 was easy so i went up': a lone quantity that is only judged."""
-    if len(group.reps) > 1 or (group.reps and group.load is not None) or not s.is_(group.last + 1, "BE", "FEEL"):
+    told = group.load is not None or group.behind is not None or group.lead is not None
+    if len(group.reps) > 1 or (group.reps and told) or not s.is_(group.last + 1, "BE", "FEEL"):
         return False
     return s.is_(s.skip(group.last + 2, "FILLER", "ARTICLE"), "NEARLIMIT")
 

@@ -27,7 +27,7 @@ def counts(c: Cursor, *, chained: bool = False) -> None:
         c.sets = c.a[c.i].value
         c.i += 2
         return
-    if not chained and (_load_behind_chain(c) or _plural_before_count(c)):
+    if not chained and (_load_behind_chain(c) or _plural_before_count(c) or _plural_behind_all(c)):
         return
     if c.a[c.i].kind == "N" and (leads_a_chain(c) or (not chained and _times_below(c))):
         number = c.a[c.i]
@@ -115,6 +115,24 @@ def _plural_before_count(c: Cursor) -> bool:
     c.pending = LoadSaid("plain", number.value, plural=True)
     c.pending_at = number.first
     c.i = j
+    return True
+
+
+def _plural_behind_all(c: Cursor) -> bool:
+    """'10, 10, 9, 20s': a plural that closes a list of counts without a load is their load."""
+    number, groups = c.a[c.i], c.out.groups
+    closes = c.kind(c.i + 1) in ("", "M") or (c.kind(c.i + 1) == "SEP" and c.a[c.i + 1].text in ("NL", "STOP"))
+    if number.kind != "N" or not number.plural or not groups or not closes or c.pending is not None:
+        return False
+    if any(
+        one.load or one.lead or one.behind or one.like or any(rep.plural or rep.kind != "R" for rep in one.reps)
+        for one in groups
+    ):
+        return False
+    for group in groups:
+        group.load = LoadSaid("plain", number.value, plural=True)
+    groups[-1].last = number.last
+    c.i += 1
     return True
 
 

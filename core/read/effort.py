@@ -30,7 +30,8 @@ def effort_word(s: Stream, i: int) -> Found:
                 not lone
                 or extra is None
                 or extra > MOST_RESERVE
-                or s.is_(k + 1, "X", "FOR", "AT", "RIR", "RPE", "TANK")
+                or s.is_(k + 1, "X", "AT", "RIR", "RPE", "TANK")
+                or (s.is_(k + 1, "FOR") and not (each[1:] and s.is_(k + 3, "X")))
             ):
                 break
             if scale == "RPE" and extra < 5:
@@ -98,6 +99,8 @@ def tank(s: Stream, i: int) -> Found:
         i = s.skip(i + 1, "ABOUT", "SAME", "ARTICLE", "COULDHAVE", "LEFT")
         if s.is_(i - 1, "SAME") and s.all[i - 1].is_word("another", "another one", "one more") and s.is_(i, "TANK"):
             return Remark("rir", 1.0, first, i)
+        if s.is_(i, "ORD"):
+            return _one_beyond(s, first, i)
         spread = range_middle(s, i)
         if spread is None or spread[0] > MOST_RESERVE:
             return None
@@ -117,6 +120,18 @@ def tank(s: Stream, i: int) -> Found:
     return Remark("rir", spread[0], first, j)
 
 
+def _one_beyond(s: Stream, first: int, i: int) -> Found:
+    """'2 reps, could have had a third': the next one would still have gone."""
+    told = next((s.all[k] for k in range(first - 1, -1, -1) if s.all[k].has("NUM", "REPN")), None)
+    done = None if told is None else told.num("REPN") if told.has("REPN") else told.value
+    beyond = s.all[i].num("ORD")
+    if done is None or not 0 < beyond - done <= MOST_BEYOND:
+        return None
+    return Remark("rir", beyond - done, first, s.skip(i + 1, "REPS", "TANK", "IN", "MORE") - 1)
+
+
+MOST_BEYOND: Final = 4.0
+"""A repetition named as possible lies at most so far beyond the last one done (common practice, no source)."""
 MOST_ALONE: Final = 5
 """More than so many 'left' without a count before them are repetitions of a side (common practice, no source)."""
 MOST_BEHIND_A_COUNT: Final = 8

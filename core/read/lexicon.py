@@ -120,6 +120,10 @@ class Lexicon:
         for token in tokens:
             owner = token.kind == "word" and token.text.endswith("s") and token.end - token.start > len(token.text)
             starts = token.text in self.phrases.root.after or token.text in self.names.root.after
+            did = token.kind == "word" and token.text.endswith("d") and token.end - token.start > len(token.text)
+            if did and not starts and token.text[:-1] in self.names.root.after:
+                out.append(token._replace(text=token.text[:-1]))
+                continue
             if owner and not starts and (token.text[:-1] in self.known or token.text[:-1] in self.plain):
                 out.append(token._replace(text=token.text[:-1]))
                 continue

@@ -23,6 +23,8 @@ def linked(c: Cursor) -> None:
         if c.kind(k) not in ("N", "L", "R", "H", "D", "S"):
             break
         links.append(c.a[j])
+        if c.kind(k) == "N" and c.kind(k + 1) == "R" and c.a[k + 1].text == "named" and c.a[k + 1].plural:
+            c.sets, k = c.a[k].value, k + 1
         parts.append(c.a[k])
         j = k + 1
         if _lists_by_times(parts, links) and c.kind(j) == "SEP" and c.kind(j + 1) == "X":

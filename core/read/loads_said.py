@@ -89,7 +89,9 @@ def _loads_a_side(s: Stream, j: int, before: list[Atom]) -> bool:
 
 
 def _rep_like(s: Stream, k: int) -> bool:
-    """'extra' or 'off' that belongs to another phrase."""
+    """'extra' or 'off' that belongs to another phrase; 'hanging' behind counts tells how the lift is done."""
+    if s.all[k].text == "hanging" and s.is_(k - 1, "NUM") and not s.is_(k - 2, "WITH", "PLUS", "EX", "AT"):
+        return not s.is_(k + 1, "NUM", "X", "FOR", "COMMA", "COLON")
     return s.all[k].is_word("off", "extra") and s.is_(k + 1, "NUM", "EX")
 
 

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import Final
 
 from core.read.effort import at_list, at_spread, effort_word, felt, tank, zero_reserve
+from core.read.judging import judged, out_of_ten
 from core.read.missing import attempt, fail, only_partials, partials
 from core.read.placing import continued, placed
 from core.read.remark import Found, Remark
@@ -48,6 +49,8 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], frozenset[str], Callable[[Stream
     (("AT",), _ANY, at_list),
     (("NUM", "COULDHAVE"), frozenset({"TANK", "COULDHAVE"}), tank),
     (("FEEL", "ABOUT"), _ANY, felt),
+    (("ARTICLE",), frozenset({"LAST", "ORD", "ALL", "EACH", "THAT", "AMEND"}), judged),
+    (("NUM",), frozenset({"OUTOF", "FEEL", "ABOUT"}), out_of_ten),
     (("REST", "NOREST"), _ANY, rest),
     (("DUR",), _ANY, rest),
     (("NUM",), frozenset({"REST", "BETWEEN", "DUR", "PLURAL"}), rest),

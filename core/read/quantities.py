@@ -9,6 +9,7 @@ from core.read.changes import changed
 from core.read.lexeme import Lexeme
 from core.read.loads_said import bar_said, load_said
 from core.read.stream import Stream
+from core.read.totals import of_the_aimed, sums_up
 
 MOST_WARMUPS = 5.0
 """More warm-up sets than this are not counted out by a number (common practice, no source)."""
@@ -124,6 +125,26 @@ def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
 
 
 _OF_THE_LAST: Final = ("ON", "BE", "FEEL", "FORM", "SLOW", "WITH", "LEFT", "RIGHT")
+
+
+def _both_sides(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
+    """'8/8, 8/8, 7/7' on a lift done one side at a time: each pair is one set."""
+    if not s.sided or not _pair_at(s, i):
+        return None
+    pairs = sum(_pair_at(s, k - 1) for k in s.places("SLASH"))
+    return Atom("R", i, i + 2, lexeme.value) if pairs >= LEAST_PAIRS else None
+
+
+def _pair_at(s: Stream, i: int) -> bool:
+    """Two equal counts with a stroke glued between them, and no third."""
+    if not (s.is_(i, "NUM") and s.is_(i + 1, "SLASH") and s.is_(i + 2, "NUM")):
+        return False
+    glued = s.all[i + 1].glued and s.all[i + 2].glued
+    return glued and s.all[i].value == s.all[i + 2].value and not s.is_(i + 3, "SLASH") and not s.is_(i - 1, "SLASH")
+
+
+LEAST_PAIRS: Final = 2
+"""One such pair alone can be two sets as well."""
 MOST_LAST: Final = 5.0
 """'The last 2 were ugly': so many last repetitions are spoken of at most (common practice, no source)."""
 
@@ -132,6 +153,8 @@ def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     """Numbers that only stand for things: 'the last one', 'in 5', 'the 20 ones'."""
     if _lone_one(s, i, lexeme):
         return Atom("W", i, i, text="one")
+    if sums_up(s, i, lexeme):
+        return Atom("W", i, i, text=lexeme.text)
     if s.is_(i - 1, "LAST") and 1 < lexeme.value <= MOST_LAST and s.is_(i + 1, *_OF_THE_LAST):
         return Atom("W", i, i, text=lexeme.text)
     soon = s.is_(i - 1, "IN") and s.all[i - 1].is_word("in") and not s.is_(i + 1, "SETS", "X", "EX")
@@ -168,12 +191,12 @@ def _of_a_pair(s: Stream, i: int) -> bool:
 
 
 def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
-    told = _nothing_counted(s, i, lexeme) or _by_its_neighbour(s, i, lexeme)
+    told = _both_sides(s, i, lexeme) or _nothing_counted(s, i, lexeme) or _by_its_neighbour(s, i, lexeme)
     if told is not None:
         return told
     if lexeme.has("CLOCKTIME", "PCT", "LONG", "FARQ"):
         return Atom("W", i, i, text=lexeme.text)
-    pair = _one_or_two(s, i, lexeme)
+    pair = _one_or_two(s, i, lexeme) or of_the_aimed(s, i, lexeme)
     if pair is not None:
         return pair
     change = _so_many_more(s, i, lexeme) or changed(s, i, i + 1, lexeme)

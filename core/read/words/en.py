@@ -72,6 +72,7 @@ COUNTS: Final[Rows] = (
     ("WITH", 0, "with, w, w /, using, holding, wearing, wth, wit, usin, wi, wi the"),
     ("ON", 0, "on, onto, off"),
     ("OF", 0, "of, o"),
+    ("OUTOF", 0, "out of, outta, out of a, out of the, out of a possible, of a possible"),
     ("IN", 0, "in"),
     ("TO", 0, "to"),
     ("ARTICLE", 0, "a, an, the, my, some, a set of"),

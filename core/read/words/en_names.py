@@ -304,7 +304,7 @@ EXERCISES: Final[dict[str, str]] = {
     "cable-lateral-raise": "cable lateral [onearm]",
     "front-raise": "front raise [dumbbell] [shoulder] [standing]",
     "rear-delt-fly": "rear fly [dumbbell] [shoulder], rear raise [dumbbell], reverse fly [dumbbell], rear [dumbbell], bentover lateral, rear lateral",
-    "rear-delt-machine": "rear machine [fly], rear pecdeck, reverse pecdeck, reverse machine fly",
+    "rear-delt-machine": "rear fly pecdeck [machine], rear machine [fly], rear pecdeck, reverse pecdeck, reverse machine fly",
     "upright-row": "upright row [barbell] [cable] [ezbar], upright",
     "dumbbell-fly": "dumbbell fly [chest] [flat]",
     "cable-fly": "cable fly [chest], cable crossover [chest], crossover",
