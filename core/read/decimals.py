@@ -36,6 +36,8 @@ def _is_decimal(out: list[Lexeme], i: int, *, usual: bool) -> bool:
     pair = out[i].pair
     if pair is None or len(pair[0]) > 4 or len(pair[1]) > 2:
         return False
+    if len(pair[0]) == 1 and len(pair[1]) == 2 and _of_stature(out, i):
+        return True
     if _weigh_in(out, i) and len(pair[0]) > 1:
         return True
     before = out[i - 1] if i else None
@@ -54,6 +56,11 @@ def _is_decimal(out: list[Lexeme], i: int, *, usual: bool) -> bool:
     return (fine and int(pair[0]) >= 20) or (
         fine and int(pair[0]) >= 10 and (after is None or after.has("NUM", "COLON", "DASH", "EX"))
     )
+
+
+def _of_stature(out: list[Lexeme], i: int) -> bool:
+    """'im 1,78', '1,80 tall': how tall somebody is, in metres."""
+    return (i + 1 < len(out) and out[i + 1].is_word("stature")) or (i > 0 and out[i - 1].is_word("who am"))
 
 
 def _weigh_in(out: list[Lexeme], i: int) -> bool:

@@ -17,6 +17,9 @@ from core.read.swaps import Swaps
 LEAST_BODY_KG: Final = 30.0
 MOST_BODY_KG: Final = 300.0
 """What a scale can say of an adult (common practice, no source)."""
+LEAST_TALL_M: Final = 1.3
+MOST_TALL_M: Final = 2.3
+"""How tall adults are (common practice, no source)."""
 _COUNTING: Final = ("NUM", "LOADQ", "DIST", "REPN", "PLATE", "SETN")
 
 
@@ -70,11 +73,12 @@ class Flow:
     # body weight
 
     def _weight(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
-        at = spots.get("WEIGHIN", self._morning_weight(clause, spots))
+        at = spots.get("WEIGHIN", self._i_am(clause))
+        at = self._morning_weight(clause, spots) if at is None else at
         if at is None or self._names(clause):
             return False
         s = self._s
-        reach = [*counts]
+        reach = [i for i in counts if not self._stature(i)]
         if not reach and clause.first >= 2 and s.is_(clause.first - 1, "COMMA"):
             reach = [i for i in range(max(0, clause.first - 4), clause.first - 1) if s.is_(i, "NUM", "LOADQ")]
         if not reach and clause.last + 1 < len(s) and s.is_(clause.last, "COMMA", "STOP", "NL"):
@@ -96,11 +100,39 @@ class Flow:
         s.use(range(clause.first, end))
         return True
 
+    def _i_am(self, clause: Clause) -> int | None:
+        """'im 81 kilos': oneself is weighed by it."""
+        s = self._s
+        return next(
+            (
+                i
+                for i in range(clause.first, clause.last - 1)
+                if s.all[i].is_word("who am")
+                and s.is_(i + 1, "LOADQ")
+                and not any(s.is_(k, "X", "REPQ", "SETQ", "FOR", "PLATE", "MORE") for k in range(i + 1, clause.last))
+            ),
+            None,
+        )
+
+    def _stature(self, i: int) -> bool:
+        """Metres tall or years old: told beside a weight, and none."""
+        s = self._s
+        number = s.num(i)
+        tall = number is not None and LEAST_TALL_M <= number <= MOST_TALL_M and number != int(number)
+        return (
+            tall
+            or s.is_(i, "DIST")
+            or any(s.is_(k, "LEN", "LONG") or s.all[k].is_word("stature") for k in range(i, min(i + 2, len(s))))
+        )
+
     def _morning_weight(self, clause: Clause, spots: dict[str, int]) -> int | None:
-        """'weight 82.4 this morning': no load is lifted in so few words."""
-        if "MORNING" not in spots:
-            return None
-        return next((i for i in range(clause.first, clause.last) if self._s.is_(i, "LOADWORD")), None)
+        """'weight 82.4 this morning', 'weight 80 kg and 1.78 tall': no load is lifted in so few words."""
+        s = self._s
+        at = next((i for i in range(clause.first, clause.last) if s.is_(i, "LOADWORD")), None)
+        if at is None or "MORNING" in spots:
+            return at
+        tall = any(one.is_word("stature", "who am") for one in s.all)
+        return at if tall and s.is_(at + 1, "LOADQ", "NUM") else None
 
     def _parenthesis(self, clause: Clause, end: int) -> bool:
         """A remark in brackets behind the weight, such as the change since last time."""
@@ -278,6 +310,8 @@ class Flow:
 FLOWING: Final = frozenset(
     {
         "WEIGHIN",
+        "LOADQ",
+        "LOADWORD",
         "MORNING",
         "INSTEAD",
         "INSTEADALONE",

@@ -8,17 +8,18 @@ import unicodedata
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from itertools import product
-from typing import Final
+from typing import Final, cast
 
-from core.read.lexicon import GLUED, Lexicon, Trie
+from core.read.lexicon import GLUED, Lexicon, Meaning, Trie
 from core.read.numerals import Numerals, compose
+from core.read.slots import Slot, Slots
 from core.read.spelling import SHORTEST_MENDED, Speller, respelled
 from core.read.tokens import Token, lex
 
 GlossRow = tuple[str, str]
 """Words of the reader, and the phrases that mean them. Nothing on the left: words that say nothing. A phrase may have
 words that end in ``*``: in any of the language's endings; alternatives parted by ``|``, an empty one for a word that
-may be left out. ``+`` before one: right behind a number (16er)."""
+may be left out. An alternative of several words has ``_`` between them. ``+`` before one: right behind a number."""
 
 NAMED: Final = "NAME"
 """Kind of a phrase that is part of an exercise's name."""
@@ -48,12 +49,25 @@ class Gloss:
 class Glossary:
     """One further language, indexed over the reader's own."""
 
-    __slots__ = ("_first", "_gloss", "_glued", "_known", "_named", "_ours", "_phrases", "_speller", "_theirs", "own")
+    __slots__ = (
+        "_first",
+        "_gloss",
+        "_glued",
+        "_known",
+        "_named",
+        "_ours",
+        "_phrases",
+        "_slots",
+        "_speller",
+        "_theirs",
+        "own",
+    )
 
     def __init__(self, gloss: Gloss, lexicon: Lexicon, called: Mapping[str, str]) -> None:
         """``lexicon`` holds the reader's own words; ``called`` maps an exercise to a name in them."""
         self._gloss = gloss
         self._phrases = Trie()
+        self._slots = Slots()
         named = Trie()
         self.own = {
             meant: phrases.split(",")[0].rstrip("*") for meant, phrases in reversed(gloss.words) if " " not in meant
@@ -62,12 +76,17 @@ class Glossary:
         for rows, tries in ((gloss.words, ()), (gloss.names, (named,)), (exercises, (named,))):
             kind = NAMED if tries else ""
             for meant, phrases in rows:
-                for phrase in spread(phrases, gloss.endings):
+                said = tuple(token.text for token in lex(meant))
+                spelled, slotted = _apart(phrases)
+                for one in slotted:
+                    self._slots.add(slots_of(one, gloss.endings), (kind, said))
+                for phrase in spread(spelled, gloss.endings):
                     for trie in (self._phrases, *tries):
-                        trie.add(phrase, (kind, tuple(token.text for token in lex(meant))))
+                        trie.add(phrase, (kind, said))
         plain = frozenset(form for word in gloss.plain for form in typed(word))
-        said = gloss.numerals
-        words = self._phrases.words() | said.words | said.point | said.joint | said.half
+        counted = gloss.numerals
+        words = self._phrases.words() | self._slots.words()
+        words |= counted.words | counted.point | counted.joint | counted.half
         self._known = frozenset(words | plain) | lexicon.known | lexicon.plain
         self._ours = frozenset(words | plain) - lexicon.known - lexicon.plain
         self._theirs = (lexicon.known | lexicon.plain) - words - plain - lexicon.names.words()
@@ -99,6 +118,9 @@ class Glossary:
     def _put_at(self, tokens: list[Token], words: list[str], i: int) -> tuple[list[Token], int, bool]:
         """What the phrase or number at ``i`` means, where it ends, and whether it names an exercise."""
         end, meanings = self._phrases.longest(words, i)
+        further, meaning = self._slots.longest(words, i)
+        if further > end:
+            end, meanings = further, [cast("Meaning", meaning)]
         said = compose(self._gloss.numerals, tokens, i) if words[i] in self._gloss.numerals.starts else None
         if said is not None and said[1] >= end:
             value, last, _ = said
@@ -181,11 +203,38 @@ def _ended(word: str, endings: Iterable[str]) -> list[str]:
     return [word[:-1] + ending for ending in endings] if word.endswith("*") else [word]
 
 
+MOST_SPELLED: Final = 12
+"""A phrase of more forms than this is matched slot by slot; fewer are spelled out."""
+
+
+def _apart(phrases: str) -> tuple[str, list[str]]:
+    """Phrases parted by commas: those to be spelled out, and those of too many alternatives for that."""
+    few: list[str] = []
+    many: list[str] = []
+    for phrase in phrases.split(","):
+        forms = 1
+        for word in phrase.split():
+            forms *= word.count("|") + 1
+        (many if forms > MOST_SPELLED else few).append(phrase)
+    return ",".join(few), many
+
+
+def slots_of(phrase: str, endings: Iterable[str]) -> list[Slot]:
+    """The phrase as slots, each word in every form that may be typed."""
+    out: list[Slot] = []
+    for word in phrase.split():
+        choices = word.split("|")
+        forms = {form for one in choices if one for form in spread(one.replace("_", " "), endings)}
+        runs = frozenset(tuple(form.split()) for form in forms if " " in form)
+        out.append((frozenset(form for form in forms if " " not in form), runs, "" in choices))
+    return out
+
+
 def spread(phrases: str, endings: Iterable[str]) -> set[str]:
     """Every form of phrases parted by commas."""
     out: set[str] = set()
     for phrase in phrases.split(","):
         forms = [[form for one in word.split("|") for form in _ended(one, endings)] for word in phrase.split()]
         for words in product(*forms):
-            out |= typed(" ".join(filter(None, words)))
+            out |= typed(" ".join(filter(None, words)).replace("_", " "))
     return out

@@ -93,7 +93,7 @@ def drop_addresses(s: Stream) -> None:
         if s.all[i].is_word("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
             s.use([i + 1, i + 2])
         told = s.all[i].is_word("addresses", "ages") and not counts
-        if s.is_(i + 1, "NUM") and (told or _year(s, i)):
+        if s.is_(i + 1, "NUM") and (told or _year(s, i) or _of_oneself(s, i)):
             s.use([i + 1])
 
 
@@ -104,6 +104,16 @@ _LEADS_NO_COUNT: Final = frozenset({"DUR", "HEARTPART"})
 def _minutes(s: Stream, i: int) -> bool:
     """Its 7 30: the minutes of a clock time, two figures."""
     return s.is_(i, "NUM") and s.all[i].text.isdigit() and len(s.all[i].text) == 2 and s.all[i].value < 60
+
+
+def _of_oneself(s: Stream, i: int) -> bool:
+    """Im 34, im 1.80 tall: years or metres, where nothing behind the number says what it counts."""
+    if not s.all[i].is_word("who am") or s.all[i + 1].has("REPQ", "SETQ", "TIMESQ"):
+        return False
+    behind = i + 2
+    return (
+        behind >= len(s) or s.all[behind].is_word("stature") or s.all[behind].has("COMMA", "STOP", "NL", "AND", "BUT")
+    )
 
 
 def _year(s: Stream, i: int) -> bool:

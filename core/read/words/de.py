@@ -8,7 +8,7 @@ from typing import Final
 
 from core.read.glossary import Gloss, GlossRow
 from core.read.numerals import Numerals
-from core.read.words import de_body, de_flow, de_names
+from core.read.words import de_body, de_flow, de_names, de_signs
 from core.read.words.loans import PHRASES
 
 NUMERALS: Final = Numerals(
@@ -219,7 +219,7 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
 GLOSS: Final = Gloss(
     NUMERALS,
     ("", "e", "en", "er", "es", "em", "n", "s"),
-    (*PHRASES, *REPORTS, *de_flow.ROWS, *de_body.ROWS),
+    (*PHRASES, *REPORTS, *de_flow.ROWS, *de_body.ROWS, *de_signs.ROWS),
     de_names.ROWS,
     de_names.EXERCISES,
     de_flow.PLAIN,

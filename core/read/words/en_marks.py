@@ -59,6 +59,8 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "objected": "blacked out, blacking out, black out, passed out, passing out",
     # how the lifter comes into a sentence
     "oneself": "i, im, ive, my, me, id, ill, mine",
+    # behind a number: how tall or how old somebody is
+    "stature": "tall, years old, yrs old, yo, y o, year old, years of age, high, in height",
     # how a limb is laid on that goes to sleep
     "laid": "on the sofa, on the couch, on sofa, sofa, couch, slept on it, slept on my arm, slept on my hand, slept on my, cuddling, spooning, shaking it, shook it, cross legged",
     # what opens a sentence and says nothing of form, side or corrections
@@ -79,6 +81,8 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "unable": "cant, couldnt, havent, hasnt",
     # words of an ache that are much else
     "vague": "off, tight, tightness, talking, problem, issue, issues, trouble, pulled, rolled, funny, crunchy",
+    # what stands before how old or tall one is
+    "who am": "im, i am, am",
     "whens": "before, after, while, until, till, when, once, since",
 }
 # fmt: on

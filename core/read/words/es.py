@@ -8,7 +8,7 @@ from typing import Final
 
 from core.read.glossary import Gloss, GlossRow
 from core.read.numerals import Numerals
-from core.read.words import es_body, es_flow, es_names
+from core.read.words import es_body, es_flow, es_names, es_signs
 from core.read.words.loans import PHRASES
 
 NUMERALS: Final = Numerals(
@@ -225,7 +225,7 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
 GLOSS: Final = Gloss(
     NUMERALS,
     ("", "s", "o", "a", "os", "as", "isimo", "isima", "ito", "ita"),
-    (*PHRASES, *REPORTS, *es_flow.ROWS, *es_body.ROWS),
+    (*PHRASES, *REPORTS, *es_flow.ROWS, *es_body.ROWS, *es_signs.ROWS),
     es_names.ROWS,
     es_names.EXERCISES,
     es_flow.PLAIN,
