@@ -15,7 +15,15 @@ TEXT_UNITS: Final = 4096
 """Longest text of a message, in UTF-16 units (Bot API, sendMessage: 4096 characters)."""
 
 CAPTION_UNITS: Final = 1024
-"""Longest caption of a document, in UTF-16 units (Bot API, sendDocument: 1024 characters)."""
+"""Longest caption of a picture or a document, in UTF-16 units (Bot API: 1024 characters)."""
+
+PHOTO_BYTES: Final = 10_000_000
+PHOTO_PIXELS: Final = 10_000
+PHOTO_RATIO: Final = 20
+"""What is shown as a picture (Bot API, sendPhoto): up to 10 MB, width and height together, the one by the other."""
+_PNG: Final = b"\x89PNG\r\n\x1a\n"
+_SIZE_AT: Final = (16, 20)
+"""Where a PNG tells its width and its height."""
 
 DATA_BYTES: Final = 64
 """Longest data of a button, in bytes of UTF-8 (Bot API, InlineKeyboardButton: 1-64 bytes)."""
@@ -43,7 +51,7 @@ def requests_of(parcel: Parcel) -> tuple[Request, ...]:
         caption, texts = texts[-1], texts[:-1]
     calls = [Request("sendMessage", _text(parcel, text)) for text in texts]
     if parcel.attachment is not None:
-        calls.append(Request("sendDocument", _document(parcel, parcel.attachment, caption)))
+        calls.append(_file(parcel, parcel.attachment, caption))
     if parcel.edits is not None and len(calls) == 1 and calls[0].method == "sendMessage":
         calls = [Request("editMessageText", {**_over(calls[0].arguments), "message_id": parcel.edits})]
     markup = _markup(parcel.buttons)
@@ -103,10 +111,19 @@ def _over(arguments: Mapping[str, Any]) -> dict[str, Any]:
     return {key: value for key, value in arguments.items() if key != "message_thread_id"}
 
 
-def _document(parcel: Parcel, attachment: tuple[str, bytes], caption: str) -> dict[str, Any]:
+def _file(parcel: Parcel, attachment: tuple[str, bytes], caption: str) -> Request:
+    """A picture to be seen in the chat, where it is one that Telegram shows; all else as a document."""
     name, content = attachment
-    arguments = {**_address(parcel), "document": InputFile(content, filename=name)}
-    return {**arguments, "caption": caption} if caption else arguments
+    method, field = ("sendPhoto", "photo") if _is_shown(content) else ("sendDocument", "document")
+    arguments = {**_address(parcel), field: InputFile(content, filename=name)}
+    return Request(method, {**arguments, "caption": caption} if caption else arguments)
+
+
+def _is_shown(content: bytes) -> bool:
+    if not content.startswith(_PNG) or len(content) > PHOTO_BYTES:
+        return False
+    wide, high = (int.from_bytes(content[at : at + 4], "big") for at in _SIZE_AT)
+    return wide + high <= PHOTO_PIXELS and max(wide, high) <= PHOTO_RATIO * min(wide, high)
 
 
 def _address(parcel: Parcel) -> dict[str, Any]:

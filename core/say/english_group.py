@@ -15,7 +15,11 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
         "Points are of a hundred: what you made of your own chances. Two sessions a week or five, first month or tenth "
         "year, it is the same race. An ache or a pause costs nothing."
     ),
-    "group.open.shown": "Shown here: the name you choose, points, sessions kept, the trend. Nothing else.",
+    "group.open.shown": (
+        "Shown here: the name you choose, points, sessions kept, the trend, and in what you moved up, without figures. "
+        "Nothing else."
+    ),
+    "group.open.shown.sessions": "Shown here: the name you choose, points, sessions kept, the trend. Nothing else.",
     "group.open.teams": 'Teams: {list}. Say which with your join, as in "join {team}".',
     "group.open.join": 'Press join, or write "join" to me. "join as NAME" for another name; "leave" ends it.',
     "group.open.door": "Not with a coach here? Begin at {link}",

@@ -23,7 +23,7 @@ def opening(voice: Voice, challenge: Challenge, link: str | None = None) -> str:
         ),
         voice.say(f"group.open.{challenge.counts}"),
         voice.say("group.open.points"),
-        voice.say("group.open.shown"),
+        voice.say("group.open.shown.sessions" if challenge.counts == "sessions" else "group.open.shown"),
     ]
     if challenge.teams:
         lines.append(voice.say("group.open.teams", list=voice.listed(list(challenge.teams)), team=challenge.teams[0]))

@@ -12,14 +12,17 @@ import json
 from collections import defaultdict, deque
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import dataclass, field
+from io import BytesIO
 from typing import Any
 
 from aiohttp import web
+from PIL import Image
 
 from tests.bot.api_updates import BOT_ID, USERNAME, chat_of
 
 TEXT_UNITS = 4096
 CAPTION_UNITS = 1024
+PHOTO_PIXELS, PHOTO_RATIO = 10_000, 20
 DATA_BYTES = 64
 
 
@@ -250,9 +253,19 @@ class BotApi:
         return _message(self.sent[found])
 
     async def _send_document(self, call: Call) -> dict[str, object]:
+        return self._send_file(call, "document")
+
+    async def _send_photo(self, call: Call) -> dict[str, object]:
+        if "photo" in call.files:
+            wide, high = Image.open(BytesIO(call.files["photo"][1])).size
+            if wide + high > PHOTO_PIXELS or max(wide, high) > PHOTO_RATIO * min(wide, high):
+                raise Refusal(400, "Bad Request: PHOTO_INVALID_DIMENSIONS")
+        return self._send_file(call, "photo")
+
+    def _send_file(self, call: Call, field: str) -> dict[str, object]:
         caption = str(call.arguments.get("caption", ""))
-        if "document" not in call.files:
-            raise Refusal(400, "Bad Request: there is no document in the request")
+        if field not in call.files:
+            raise Refusal(400, f"Bad Request: there is no {field} in the request")
         if _units(caption) > CAPTION_UNITS:
             raise Refusal(400, "Bad Request: message caption is too long")
         return self._deliver(call, caption)
@@ -322,6 +335,7 @@ _METHODS: dict[str, Callable[[BotApi, Call], Awaitable[object]]] = {
     "getupdates": BotApi._get_updates,
     "sendmessage": BotApi._send_message,
     "senddocument": BotApi._send_document,
+    "sendphoto": BotApi._send_photo,
     "editmessagetext": BotApi._edit_message_text,
     "answercallbackquery": BotApi._agree,
     "setwebhook": BotApi._set_webhook,

@@ -1,12 +1,14 @@
 """A whole season of the demo group through the real pass: nothing private in any post, and the rules seen at work."""
 
 import re
+from datetime import timedelta
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
 
 from core.evidence.exercises import EXERCISES
-from tests.sim.group_season import ASKS, BOASTS, LATE, LEAVES, SHOWN, season_in
+from tests.sim.group_season import BOASTS, HURT, LATE, LEAVES, MONDAY, SHOWN, WEEKS, Season, season_in
 
 UNITS = "kg|lb|lbs|kilos?|pounds?|reps?|sets?|s|cm|m|of 10(?! sessions)"
 FIGURES = re.compile(rf"\b\d+([.,]\d+)?\s*({UNITS})\b", re.IGNORECASE)
@@ -28,7 +30,9 @@ def leaks(post: str, names: list[str]) -> list[str]:
 @pytest.mark.slow
 async def test_a_season_of_the_demo_group(tmp_path: Path) -> None:
     season = await season_in(tmp_path)
-    posts = [text for text, _ in season.posts()]
+    _as_in_the_diary(season)
+    _in_quiet_and_in_time(season)
+    posts = [one.text for one in season.posts()]
     names = [one.profile.name for one in season.lifters] + [season.gym.coach.name]
     seen = [*posts, *season.pictured()]
     assert len(seen) == len(posts) + 1
@@ -36,16 +40,42 @@ async def test_a_season_of_the_demo_group(tmp_path: Path) -> None:
     closes = [text for text in posts if "is closed" in text]
     assert len(closes) == 5
     assert posts[-1].startswith("Harbour spring is over.")
-    assert any(over for _, over in season.posts())
+    assert any(one.over for one in season.posts())
     assert SHOWN[LATE] not in closes[0]
     assert SHOWN[LATE] in closes[-1]
     assert SHOWN[LEAVES] in closes[0]
     assert SHOWN[LEAVES] not in closes[-1]
-    asked = [one.text for one in season.room.wire.sent if ASKS in one.text]
-    assert any(SHOWN[BOASTS] in text for text in asked)
+    assert all(SHOWN[BOASTS] in text for text in season.asked())
+    assert 1 <= len(season.asked()) <= WEEKS  # one question a week at most
     lines = [line for line in posts[-1].split("\n") if re.match(r"\d+\. ", line)]
     assert int(lines[-1].split(".")[0]) > 1
     assert SHOWN[BOASTS] not in lines[0]
+
+
+def _as_in_the_diary(season: Season) -> None:
+    """Sessions kept of planned, as the season's own diary has them: of those who were there from first to last."""
+    last = season.posts()[-1].text
+    days = [MONDAY + timedelta(days=ahead) for ahead in range(7 * WEEKS)]
+    for number, who in enumerate(season.lifters):
+        if number in (LATE, LEAVES, HURT, BOASTS):
+            continue
+        kept = len(season.trained[number] & set(days))
+        planned = sum(who.plan.on(day.weekday()) is not None for day in days)
+        shown = SHOWN[number].rstrip(".")
+        assert re.search(rf"^\d+\. {shown}: \d+ points, {kept} of {planned} sessions$", last, re.MULTILINE), shown
+
+
+def _in_quiet_and_in_time(season: Season) -> None:
+    """Nothing between the coach's quiet hours, a week's post written over and no new one, nothing that says nothing."""
+    coach = season.gym.coach
+    posts = season.posts()
+    for one in posts:
+        assert coach.quiet_to <= one.at.time() < coach.quiet_from, one
+    weekly = [one for one in posts if re.match(r"Harbour spring(, week|: week)", one.text)]
+    asked_for = 1  # "standings", once
+    new = [one for one in weekly if not one.over]
+    assert len(new) == 2 * WEEKS - 1 + asked_for
+    assert all(before.text != after.text for before, after in pairwise(weekly) if after.over and before.over)
 
 
 def test_the_leak_test_finds_leaks() -> None:

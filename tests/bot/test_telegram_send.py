@@ -4,12 +4,14 @@ import asyncio
 import warnings
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
+from io import BytesIO
 from typing import Any
 
 import aiohttp
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PIL import Image
 from telegram.error import BadRequest, InvalidToken, NetworkError, RetryAfter, TelegramError, TimedOut
 
 from bot.channels.telegram import Telegram
@@ -99,6 +101,31 @@ async def test_a_document_carries_its_text_as_caption() -> None:
         call = api.called("sendDocument")[0]
         assert call.files["document"] == ("sets.csv", b"a,b\n1,2\n")
         assert call.arguments["caption"] == "Your sets."
+
+
+@pytest.mark.parametrize(
+    ("size", "method"),
+    [
+        ((960, 720), "sendPhoto"),
+        ((960, 9_040), "sendPhoto"),
+        ((960, 9_100), "sendDocument"),
+        ((10, 300), "sendDocument"),
+    ],
+)
+async def test_a_picture_is_shown_as_one_where_telegram_can(size: tuple[int, int], method: str) -> None:
+    drawn = BytesIO()
+    Image.new("1", size).save(drawn, "PNG")
+    async with wired() as (api, telegram):
+        assert isinstance(await telegram.send(Parcel(GROUP, "The end.", attachment=("a.png", drawn.getvalue()))), Sent)
+        (call,) = api.called(method)
+        assert call.arguments["caption"] == "The end."
+        assert call.files[method.removeprefix("send").lower()] == ("a.png", drawn.getvalue())
+
+
+async def test_what_only_is_called_a_picture_goes_as_a_document() -> None:
+    async with wired() as (api, telegram):
+        await telegram.send(Parcel(ANN, "x", attachment=("a.png", b"no picture")))
+        assert len(api.called("sendDocument")) == 1
 
 
 async def test_a_text_too_long_for_a_caption_goes_ahead_of_its_document() -> None:

@@ -1,4 +1,4 @@
-"""``python -m tests.sim.group_season``: the demo group's season through the real pass, its posts as members see them.
+"""``python -m tests.sim.group_season [PICTURE.png]``: the demo group's season through the real pass, as members see it.
 
 Twelve members in four zones, two weeks before and six of challenge; one comes late, one leaves, one aches, one boasts.
 """
@@ -6,7 +6,8 @@ Twelve members in four zones, two weeks before and six of challenge; one comes l
 import asyncio
 import logging
 import sys
-from dataclasses import dataclass, replace
+from collections.abc import AsyncIterator
+from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime, time, timedelta
 from io import BytesIO
 from pathlib import Path
@@ -37,7 +38,19 @@ ACHES: Final = ("left knee", "lower back", "right shoulder")
 ASKS: Final = "for your word"
 """Part of every question to the coach about what waits."""
 HURTS, HEALED = 14, 28
+LOOKS: Final = (8, 10, 11, 16)
+OVER: Final[tuple[datetime, ...]] = ()
+"""When what is over at once goes on."""
 """Days after the first Monday."""
+
+
+@dataclass(frozen=True, slots=True)
+class Post:
+    """What the group saw, at a time of its zone; ``over``: written over an earlier post."""
+
+    text: str
+    at: datetime
+    over: bool
 
 
 @dataclass
@@ -49,21 +62,41 @@ class Season:
     lifters: list[Invented]
     answered: int = 0
     """How many of the coach's questions were answered."""
+    trained: dict[int, set[date]] = field(default_factory=dict)
+    """The days on which each member really trained, by their place: the season's own diary."""
+    times: list[datetime] = field(default_factory=list)
+    """When each message was sent."""
 
     def user(self, number: int) -> int:
         return FIRST_USER + number
 
     async def in_group(self, user: int, text: str) -> None:
         await self.room.say(user, text, chat=GROUP, private=False, title=self.gym.group)
+        self.note()
 
-    def posts(self) -> list[tuple[str, bool]]:
-        """What the group saw, and whether it was written over an earlier post."""
-        return [(one.text, one.edits is not None) for one in self.room.wire.sent if one.chat == GROUP]
+    def note(self) -> None:
+        """What was sent since the last time was sent now."""
+        self.times += [self.room.clock.at] * (len(self.room.wire.sent) - len(self.times))
+
+    def posts(self) -> list[Post]:
+        """What the group saw, in order."""
+        zone = self.gym.coach.zone
+        timed = zip(self.room.wire.sent, self.times, strict=True)
+        return [
+            Post(one.text, at.astimezone(zone), over=one.edits is not None) for one, at in timed if one.chat == GROUP
+        ]
+
+    def asked(self) -> list[str]:
+        """What the coach was asked."""
+        return [one.text for one in self.room.wire.sent if one.chat == INES and ASKS in one.text]
+
+    def pictures(self) -> list[bytes]:
+        """The pictures that the group got."""
+        return [one.attachment[1] for one in self.room.wire.sent if one.chat == GROUP and one.attachment is not None]
 
     def pictured(self) -> list[str]:
-        """What the pictures say that the group got: the facts that go with them."""
-        files = [one.attachment for one in self.room.wire.sent if one.chat == GROUP and one.attachment is not None]
-        return [str(Image.open(BytesIO(content)).info) for _, content in files]
+        """What the pictures say: the facts that go with them."""
+        return [str(Image.open(BytesIO(content)).info) for content in self.pictures()]
 
 
 def cast(gym: Gym) -> list[Invented]:
@@ -104,24 +137,40 @@ async def play(room: Shell) -> Season:
 
 
 async def _day(season: Season, on: date) -> None:
+    """What happens on a day, in its order: words in the group, sessions beside each other, looks of the clock."""
     since = (on - MONDAY).days
+    happens: list[tuple[datetime, AsyncIterator[datetime]]] = []
     for text, user, when in _said_in_group(season):
         if when == since:
-            season.room.clock.at = datetime.combine(on, time(10, 20), tzinfo=UTC)
-            await season.in_group(user, text)
-    visits = []
+            happens.append((datetime.combine(on, time(10, 20), tzinfo=UTC), _word(season, user, text)))
     for number, who in enumerate(season.lifters):
         planned = who.plan.on(on.weekday())
         if planned is not None:
-            visits.append((datetime.combine(on, planned.at, tzinfo=who.profile.zone).astimezone(UTC), number))
-    looks = [datetime.combine(on, time(hour), tzinfo=UTC) for hour in (8, 11, 16)]
-    for at, visitor in sorted([*visits, *((at, -1) for at in looks)]):
+            at = datetime.combine(on, planned.at, tzinfo=who.profile.zone).astimezone(UTC)
+            happens.append((at, _visit(season, number, at, since)))
+    happens += [(datetime.combine(on, time(hour), tzinfo=UTC), _look(season)) for hour in LOOKS]
+    while happens:
+        at, one = happens.pop(min(range(len(happens)), key=lambda place: happens[place][0]))
         season.room.clock.at = at
-        if visitor >= 0:
-            await _visit(season, visitor, at, since)
-        await season.room.tick.once()
-        await season.room.settle()
-        await _coach_answers(season)
+        goes_on = await anext(one, None)
+        season.note()
+        if goes_on is not None:
+            happens.append((goes_on, one))
+
+
+async def _word(season: Season, user: int, text: str) -> AsyncIterator[datetime]:
+    await season.in_group(user, text)
+    for later in OVER:
+        yield later
+
+
+async def _look(season: Season) -> AsyncIterator[datetime]:
+    """What the clock does: posts, and questions, which the coach answers."""
+    await season.room.tick.once()
+    await season.room.settle()
+    await _coach_answers(season)
+    for later in OVER:
+        yield later
 
 
 def _said_in_group(season: Season) -> list[tuple[str, int, int]]:
@@ -131,8 +180,8 @@ def _said_in_group(season: Season) -> list[tuple[str, int, int]]:
     return [*said, *joins, ("leave", season.user(LEAVES), 24), ("standings", season.user(0), 10)]
 
 
-async def _visit(season: Season, number: int, at: datetime, since: int) -> None:
-    """One session of one member, as they are."""
+async def _visit(season: Season, number: int, at: datetime, since: int) -> AsyncIterator[datetime]:
+    """One session of one member, as they are; gives the time at which it goes on."""
     who, user = season.lifters[number], season.user(number)
     chance = Random(f"7 {number} {since}")  # invented people; each has luck of their own
     boasts = number == BOASTS and since >= 7
@@ -151,10 +200,12 @@ async def _visit(season: Season, number: int, at: datetime, since: int) -> None:
         await season.room.say(user, "as planned")
         return
     await season.room.say(user, "starting")
-    planned = who.plan.on(at.astimezone(who.profile.zone).weekday())
+    local = at.astimezone(who.profile.zone)
+    season.trained.setdefault(number, set()).add(local.date())
+    planned = who.plan.on(local.weekday())
     assert planned is not None
     for turn, item in enumerate(planned.exercises, 1):
-        season.room.clock.at = at + timedelta(minutes=11 * turn)
+        yield at + timedelta(minutes=11 * turn)
         book = await season.room.store.read(lambda conn: _book(conn, user, season.room.clock.at))
         target = book.targets.get(item.exercise)
         steps = target.sets if target is not None and target.sets else life.opening(item.aim, item.exercise)
@@ -193,17 +244,20 @@ async def season_in(folder: Path) -> Season:
 
 def transcript(season: Season) -> str:
     """The season as the group saw it, then what the coach was asked."""
-    lines = [f"{'(the same message, written over)' if over else '-' * 40}\n{text}\n" for text, over in season.posts()]
-    asked = [one.text for one in season.room.wire.sent if one.chat == INES and ASKS in one.text]
-    return "\n".join([*lines, "The coach was asked:", *asked]) + "\n"
+    posts = [
+        f"--- {one.at:%a %d %b, %H:%M}{', written over' if one.over else ''}\n{one.text}\n" for one in season.posts()
+    ]
+    return "\n".join([*posts, "The coach was asked:", *season.asked()]) + "\n"
 
 
-async def _main() -> None:
+async def _main() -> Season:
     structlog.configure(wrapper_class=structlog.make_filtering_bound_logger(logging.ERROR))
     with TemporaryDirectory() as folder:
-        season = await season_in(Path(folder))
-    sys.stdout.write(transcript(season))
+        return await season_in(Path(folder))
 
 
 if __name__ == "__main__":
-    asyncio.run(_main())
+    lived = asyncio.run(_main())
+    sys.stdout.write(transcript(lived))
+    for file, content in zip(sys.argv[1:], lived.pictures(), strict=False):
+        Path(file).write_bytes(content)

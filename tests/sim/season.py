@@ -9,9 +9,11 @@ from collections import Counter
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass, field, replace
 from functools import partial
-from typing import Literal
+from pathlib import Path
+from typing import Final, Literal
 
 import numpy as np
+from pydantic import TypeAdapter
 from scipy.stats import spearmanr
 
 from core.challenge.ledger import chances_of
@@ -69,6 +71,29 @@ class Group:
     diligence: Literal["even", "full", "varied"] = "even"
 
 
+@dataclass(frozen=True, slots=True)
+class Pool:
+    """Who lives the seasons, and where they are kept, so that a long run can be broken off and goes on."""
+
+    workers: ProcessPoolExecutor
+    folder: Path | None = None
+
+    def kept(self, name: str) -> list[Line]:
+        """The seasons that are there, from the first member on."""
+        file = self.folder / name if self.folder is not None else None
+        return _LINES.validate_json(f"[{','.join(file.read_text().splitlines())}]") if file and file.exists() else []
+
+    def keep(self, name: str, one: Line) -> None:
+        """Write one season down."""
+        if self.folder is not None:
+            with (self.folder / name).open("a") as file:
+                file.write(_LINE.dump_json(one).decode() + "\n")
+
+
+_LINE: Final = TypeAdapter(Line)
+_LINES: Final = TypeAdapter(list[Line])
+
+
 def line(number: int, group: Group, manner: str) -> Line:
     """One member's season."""
     member = draw_member(group.seed, number, varied=group.diligence == "varied")
@@ -95,9 +120,15 @@ def _exact(lived: Lived) -> float:
     return 100.0 * sum(one.earned for one in chances) / sum(one.worth for one in chances)
 
 
-def lines(group: Group, manner: str, pool: ProcessPoolExecutor) -> list[Line]:
-    """Every member's season."""
-    return list(pool.map(partial(line, group=group, manner=manner), range(group.members), chunksize=8))
+def lines(group: Group, manner: str, pool: Pool) -> list[Line]:
+    """Every member's season; those that were kept are not lived again."""
+    kept = pool.kept(f"{manner}-{group.diligence}-{group.seed}")
+    fresh = range(len(kept), group.members)
+    found = pool.workers.map(partial(line, group=group, manner=manner), fresh, chunksize=4)
+    for one in found:
+        kept.append(one)
+        pool.keep(f"{manner}-{group.diligence}-{group.seed}", one)
+    return kept[: group.members]
 
 
 def correlation(points: list[float], other: list[float]) -> float:
@@ -122,7 +153,7 @@ def row(name: str, value: float, goal: str = "", good: bool | None = None) -> st
     return f"| {name} | {value:.2f} | {goal} | {verdict} |"
 
 
-def report(group: Group, groups: int, pool: ProcessPoolExecutor) -> list[str]:
+def report(group: Group, groups: int, pool: Pool) -> list[str]:
     """The whole table, of so many groups where people are compared."""
     honest = {manner: lines(group, manner, pool) for manner in TRUE}
     even = honest["honest"]
@@ -190,10 +221,11 @@ def main() -> None:
     parser.add_argument("--groups", type=int, default=GROUPS)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--workers", type=int, default=2)
+    parser.add_argument("--keep", type=Path, help="a folder for the seasons: what is there is not lived again")
     given = parser.parse_args()
     began = time.perf_counter()
-    with ProcessPoolExecutor(given.workers) as pool:
-        print("\n".join(report(Group(given.members, given.seed), given.groups, pool)))
+    with ProcessPoolExecutor(given.workers) as workers:
+        print("\n".join(report(Group(given.members, given.seed), given.groups, Pool(workers, given.keep))))
     print(f"\n{given.members} members, six weeks, seed {given.seed}, {time.perf_counter() - began:.0f} s")
 
 
