@@ -71,7 +71,7 @@ REPORTS: Final[tuple[GlossRow, ...]] = (
     ("one", "eins"),
     ("s", "+er, +ern"),
     ("s", "+ers"),
-    ("", "also, bin, man, mach, hose, alter, rum, rein, über, hat, es, ja, mal wieder, doch, halt, eben, auch, so, zu, zum, zur, sehr, echt, etwa so, dabei, dazu, da, hier, heute mal, schon, wieder, jeweils, je, dann mal, noch, nur, nur noch, gerade, grade, eigentlich schon, insgesamt schon, bisschen, als, dass, weil, ab, um, für, beim, vor, sich, mich selbst, war es"),
+    ("", "also, man, mach, hose, alter, rum, rein, über, hat, es, ja, mal wieder, doch, halt, eben, auch, so, zu, zum, zur, sehr, echt, etwa so, dabei, dazu, da, hier, heute mal, schon, wieder, jeweils, je, dann mal, noch, nur, nur noch, gerade, grade, eigentlich schon, insgesamt schon, bisschen, als, dass, weil, ab, um, für, beim, vor, sich, mich selbst, war es"),
     ("and", "und, u, sowie"),
     ("or", "oder, bzw"),
     ("but", "aber, jedoch, allerdings, sondern"),

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from typing import Final
 
 _THEMSELVES: Final = (
-    "a, about to, ache, aches, aching, achy, again, aim, air, all of it, all the, almost, always, an, and next, "
+    "a, about to, ache, aches, aching, achy, after, again, aim, air, all of it, all the, almost, always, an, and next, "
     "another, another one, any, arm, armpit, arms, as usual, back, back in, bar, barbell, bed, before, between, blew "
     "up, bloke, blown up, bowl, bp, break, buddy, can, cant feel my, couch, could, couldnt feel my, crushed, "
     "crushing, day, dbs, different, doesnt, doms, done, doon, down, dumbbells, dumbells, except, extra, find me, "
