@@ -10,6 +10,7 @@ from typing import Annotated, Any, Final, NoReturn, TypeVar
 import typer
 
 from bot import config, log
+from bot.loading import all_at_once
 from bot.ports import ChannelRefused, StoreError
 from bot.roles import Role
 
@@ -40,7 +41,8 @@ def serve(
     ] = Role.ALL,
 ) -> None:
     """Run the service against Telegram; RUNGBOOK_TOKEN holds the bot's token."""
-    from bot import serving
+    with all_at_once():
+        from bot import serving
 
     _run(serving.serve(_settings(), role))
 

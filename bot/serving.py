@@ -51,6 +51,7 @@ async def _alone(stack: AsyncExitStack, settings: Settings, found: tuple[Bot, ..
     channels = [_channel(stack, settings, bot) for bot in found]
     staffs: list[Staff] = []
     loops: list[Loop] = []
+    stack.callback(_let_go_of, loops)
     for bot, channel in zip(found, channels, strict=True):
         store = await stack.enter_async_context(await Store.open(bot.store))
         staff, more = await alone(await _business(bot, channel, store), call)
@@ -58,7 +59,8 @@ async def _alone(stack: AsyncExitStack, settings: Settings, found: tuple[Bot, ..
         loops += more
     hook = hooked(settings, staffs, channels)
     loops += [hook] if hook is not None else [one.intake.listen(one.of.channel) for one in staffs]
-    await until_told_to_stop(*watched(settings, staffs, channels), *loops)
+    loops += watched(settings, staffs, channels)
+    await until_told_to_stop(*loops)
 
 
 async def alone(business: Business, call: "PageCall | None") -> tuple[Staff, list[Loop]]:
@@ -91,13 +93,15 @@ async def _share(
     await stack.enter_async_context(here.lanes)
     hook = hooked(settings, here.staffs, channels) if does.intake else None
     loops: list[Loop] = [] if hook is None else [hook]
+    stack.callback(_let_go_of, loops)
     if does.intake and call is not None:
         staff = here.staffs[0]
         beside = await page_beside(staff.of.store, staff.intake, staff.of.desk.openers, staff.look, call)
         here.also_wake(beside.wake)
         loops += beside.loops
     loops += here.loops(polls=hook is None)
-    await until_told_to_stop(*watched(settings, here.staffs, channels), *loops)
+    loops += watched(settings, here.staffs, channels)
+    await until_told_to_stop(*loops)
 
 
 def _channel(stack: AsyncExitStack, settings: Settings, bot: Bot) -> Telegram:
@@ -122,6 +126,12 @@ def _page_asked_for(settings: Settings) -> "PageCall | None":
     if isinstance(asked, str):
         raise SettingsError(f"RUNGBOOK_PAGE_LISTEN: {asked}")
     return asked
+
+
+def _let_go_of(loops: list[Loop]) -> None:
+    """What never began, because something else failed before, is closed; for what ended this does nothing."""
+    for loop in loops:
+        loop.close()
 
 
 def _call_all(woken: list[Callable[[], None]]) -> None:

@@ -18,6 +18,7 @@ prepare() {
   local lock=$1 python stamp
   stamp="$(cat "$lock" pyproject.toml | cksum | tr -d ' ')-$(pwd | cksum | tr -d ' ')"
   if [ -x .venv/bin/python ] && grep -qsF "$stamp" .venv/rungbook-stamps; then
+    compiled
     return
   fi
   python=$(python_of_choice)
@@ -26,4 +27,10 @@ prepare() {
   .venv/bin/python -m pip install --quiet --quiet --disable-pip-version-check --require-hashes -r "$lock"
   .venv/bin/python -m pip install --quiet --quiet --disable-pip-version-check --no-deps --no-build-isolation -e .
   echo "$stamp" >>.venv/rungbook-stamps
+  compiled
+}
+
+# A service that may not write into the tree could not keep what Python compiles, and would do it anew at each start.
+compiled() {
+  .venv/bin/python -m compileall -q bot core || true
 }

@@ -64,7 +64,7 @@ class Pool:
     async def close(self) -> None:
         """Let the last transactions end, then let go of the connections."""
         await asyncio.gather(*self._running, return_exceptions=True)
-        self._threads.shutdown(wait=False)
+        self._threads.shutdown()  # they have nothing left to do, so this waits for no transaction
         self._engine.dispose()
 
 

@@ -34,6 +34,7 @@ class World:
         self._number = 0
         self._seen = 0
         self._counted: Counter[int] = Counter()
+        self._lacking: set[int] = set()
 
     async def say(self, lines: Iterable[tuple[int, str]]) -> float:
         """Send (lifter, words), all at once; the seconds until each has its answer."""
@@ -41,6 +42,7 @@ class World:
         for number, words in lines:
             self._number += 1
             self._sent[number] += 1
+            self._lacking.add(number)
             whole.append(update(number, words, self._number))
         start = time.perf_counter()
         await self._api.push(*whole)
@@ -70,8 +72,10 @@ class World:
         return self._answers()[FIRST_USER + number]
 
     def _all_answered(self) -> bool:
+        """Looks only at those who still lacked an answer, so that many lifters cost no more than few."""
         came = self._answers()
-        return all(came[FIRST_USER + number] >= wanted for number, wanted in self._sent.items())
+        self._lacking = {number for number in self._lacking if came[FIRST_USER + number] < self._sent[number]}
+        return not self._lacking
 
     def _answers(self) -> Counter[int]:
         """Counts what came since the last look, so that a look costs the same however much came."""
