@@ -30,6 +30,8 @@ from bot.store import about, contest, dossier, outbox, people, progress, reports
 from bot.store.engine import Store
 from bot.store.outbox import Letter, Recipe, Undrawn
 from core import checkin, coursing
+from core.model.course import Glance, PictureWords
+from core.say import desk
 from core.say import progress as say_progress
 from core.say.reply import voice_of
 
@@ -140,8 +142,13 @@ async def _overview(store: Store, one: Undrawn, now: Now, pictures: bool) -> Non
         await _done(store, one, one.text, None)
         return
     coach = _body(one)["coach"]
-    found = await store.read(lambda conn: coach_looks.glances(_desk_of(conn, coach, now())))
-    await _drawn(store, one, overview_picture, found, pictures=True)
+
+    def look(conn: Connection) -> tuple[tuple[Glance, ...], PictureWords]:
+        office = _desk_of(conn, coach, now())
+        return coach_looks.glances(office), desk.overview_words(office.voice)
+
+    found, words = await store.read(look)
+    await _drawn(store, one, partial(overview_picture, words=words), found, pictures=True)
 
 
 def _desk_of(conn: Connection, coach: int, now: datetime) -> Office:

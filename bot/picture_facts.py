@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Final
 
 from core.model.challenge import Table
-from core.model.course import Ahead, Course, Glance, WeekView
+from core.model.course import Ahead, Course, Glance, PictureWords, WeekView
 from core.model.quantities import from_kg
 
 Rows = tuple[tuple[str, ...], ...]
@@ -43,25 +43,30 @@ def standings_facts(table: Table) -> Rows:
     return (("place", "name", "points of 100", "sessions kept"), *rows)
 
 
-def overview_facts(people: tuple[Glance, ...]) -> Rows:
+def overview_facts(people: tuple[Glance, ...], words: PictureWords) -> Rows:
     """Each person: sessions kept of those planned, and steps, by week, the newest first."""
     weeks = max((len(one.weeks) for one in people), default=0)
-    head = ("name", *(_back(ago) for ago in range(weeks)))
+    said = words.facts
+    head = (said["name"], *(said[_BACK.get(ago, "weeks")].format(n=ago) for ago in range(weeks)))
     rows = (
-        (one.name, *(f"{kept} of {planned}, {steps} up" for kept, planned, steps in reversed(one.weeks)))
+        (one.name, *(said["week"].format(kept=k, planned=p, steps=steps) for k, p, steps in reversed(one.weeks)))
         for one in people
     )
     return (head, *rows)
 
 
+_BACK: Final = {0: "this", 1: "last"}
+"""The words for this week and the last; others are counted."""
+
+
 def ahead_facts(ahead: Ahead) -> Rows:
     """Each day: the middle of each course with its span."""
-    shown = _shown(ahead.unit, in_reps=ahead.in_reps)
+    shown, said = _shown(ahead.unit, in_reps=ahead.in_reps), ahead.words.facts
     days = (
-        (str(on), *(f"{shown(middle)} ({shown(low)} to {shown(high)})" for middle, low, high in at))
+        (str(on), *(said["span"].format(n=shown(n), low=shown(low), high=shown(high)) for n, low, high in at))
         for on, *at in zip(ahead.days, *(rows for _, rows in ahead.courses), strict=False)
     )
-    return (("day", *(name for name, _ in ahead.courses)), *days)
+    return ((said["day"], *(name for name, _ in ahead.courses)), *days)
 
 
 def facts_in(png: bytes) -> Rows:
@@ -74,10 +79,6 @@ def facts_in(png: bytes) -> Rows:
             return tuple(tuple(str(cell) for cell in row) for row in json.loads(data[len(key) :]))
         at += size + _AROUND
     return ()
-
-
-def _back(weeks: int) -> str:
-    return f"{weeks} weeks ago" if weeks > 1 else ("last week" if weeks else "this week")
 
 
 def _shown(unit: str, *, in_reps: bool) -> Callable[[float], str]:

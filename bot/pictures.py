@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING, Any, Final, ParamSpec, TypeVar
 
 from bot.picture_facts import FACTS, Rows, ahead_facts, course_facts, overview_facts, standings_facts, week_facts
 from core.model.challenge import Table
-from core.model.course import Ahead, Course, Glance, WeekView
+from core.model.course import Ahead, Course, Glance, PictureWords, WeekView
 from core.model.quantities import from_kg
 
 if TYPE_CHECKING:
@@ -168,7 +168,7 @@ def _drawable(text: str) -> str:
     return "".join(one for one in text if font.get_char_index(ord(one)))
 
 
-def overview_picture(people: tuple[Glance, ...]) -> bytes:
+def overview_picture(people: tuple[Glance, ...], words: PictureWords) -> bytes:
     """Everyone at a glance, one small chart each: sessions kept against planned by week, steps as figures above.
 
     All charts are drawn on one pair of axes, because thirty pairs take a second to lay out and one takes none.
@@ -194,9 +194,8 @@ def overview_picture(people: tuple[Glance, ...]) -> bytes:
             axes.vlines(*bars, color=_BAND if counted else color, linewidth=share * unit_pt)
     for one, corner in zip(people, corners, strict=True):
         _panel(axes, one, corner)
-    words = "by week, pale: planned, full: kept, figure: steps"
-    axes.text(-0.5, -rows * _PANEL_TALL - 0.35, words, fontsize=_TEXT_PT - 3, color=_INK, va="center")
-    return _png(figure, overview_facts(people))
+    axes.text(-0.5, -rows * _PANEL_TALL - 0.35, words.foot, fontsize=_TEXT_PT - 3, color=_INK, va="center")
+    return _png(figure, overview_facts(people, words))
 
 
 def _bars(
@@ -236,9 +235,9 @@ def ahead_picture(ahead: Ahead) -> bytes:
         middle, low, high = (list(column) for column in zip(*shown, strict=True))
         axes.fill_between(days, low, high, color=color, alpha=0.16, linewidth=0)
         axes.plot(days, middle, color=color, linewidth=2.5, linestyle=style, label=name)
-    axes.set_ylabel("repetitions asked" if ahead.in_reps else f"load asked, {ahead.unit}", fontsize=_TEXT_PT)
+    axes.set_ylabel(ahead.words.axis, fontsize=_TEXT_PT)
     axes.legend(fontsize=_TEXT_PT - 2, frameon=False, labelcolor=_INK, loc="best")
-    _date_axis(axes, len(days))
+    _date_axis(axes, len(days), ahead.words.day)
     return _png(figure, ahead_facts(ahead))
 
 

@@ -23,7 +23,7 @@ from core.model.plan import Planned
 from core.model.quantities import Way
 from core.order.hand import ordered
 from core.order.orders import WhatIf
-from core.say import figures
+from core.say import desk, figures
 from core.say.render import Voice
 from core.say.reply import voice_of
 
@@ -89,7 +89,8 @@ def answer(asked: Question, coach: Profile, courses: Sequence[Course]) -> tuple[
         for one in courses
     )
     title = f"{asked.name}: {voice.exercise(exercise)}"
-    return "\n".join(lines), Ahead(title, asked.lifter.unit, courses[0].in_reps, asked.days, rows)
+    words = desk.ahead_words(voice, in_reps=courses[0].in_reps)
+    return "\n".join(lines), Ahead(title, asked.lifter.unit, courses[0].in_reps, asked.days, rows, words)
 
 
 def _orders(now: tuple[Way, ...], first: tuple[Way, ...]) -> tuple[tuple[Way, ...], tuple[Way, ...]]:

@@ -22,6 +22,8 @@ from core.model.target import Target, TargetSet
 from core.order.hand import Rein
 from core.order.orders import NextTime, NoHeavier, SetRange, Under, WayOrder
 from core.say import desk, figures
+from core.say.body import part
+from core.say.progress import muscle
 from core.say.render import Voice
 
 _PERCENT: Final = 100
@@ -59,7 +61,7 @@ def no_heavier(office: Office, who: Person, order: NoHeavier) -> None:
         office.say("desk.until", day=office.voice.date(order.until)) if order.until else office.say("desk.until.open")
     )
     key = "desk.no_heavier." + ("one" if order.exercise else "part" if order.part else "all")
-    where = office.voice.exercise(order.exercise) if order.exercise else (order.part or "").replace("-", " ")
+    where = office.voice.exercise(order.exercise) if order.exercise else part(office.voice, order.part or "")
     office.reply(office.say(key, name=order.who, where=where, until=until))
 
 
@@ -77,8 +79,8 @@ def set_range(office: Office, who: Person, order: SetRange) -> None:
     low, high = order.sets or left.get("", usual)
     key = "desk.sets.usual" if order.sets is None else "desk.sets.one" if order.muscle else "desk.sets.all"
     key = "desk.sets.usual.one" if order.sets is None and order.muscle else key
-    muscle = (order.muscle or "").replace("-", " ")
-    office.reply(office.say(key, name=order.who, muscle=muscle, low=low, high=high))
+    named = muscle(office.voice, order.muscle or "")
+    office.reply(office.say(key, name=order.who, muscle=named, low=low, high=high))
 
 
 def ways(office: Office, who: Person, order: WayOrder) -> None:
@@ -86,7 +88,8 @@ def ways(office: Office, who: Person, order: WayOrder) -> None:
     rein = Rein("ways", order.exercise, ways=order.ways)
     coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
     some = order.ways
-    said = ways_said(office.voice, some) if len(some) > 1 else office.say("desk.way.first", first=some[0])
+    first = office.say(f"picture.way.{some[0]}")
+    said = ways_said(office.voice, some) if len(some) > 1 else office.say("desk.way.first", first=first)
     if order.exercise is None:
         office.reply(office.say("desk.ways", name=order.who, ways=said))
     else:
@@ -96,7 +99,7 @@ def ways(office: Office, who: Person, order: WayOrder) -> None:
 
 def ways_said(voice: Voice, some: tuple[str, ...]) -> str:
     """An order of ways in words."""
-    words = list(some)
+    words = [voice.say(f"picture.way.{way}") for way in some]
     said = words[0]
     for word in words[1:]:
         said = voice.say("what_if.order", first=said, then=word)

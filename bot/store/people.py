@@ -91,7 +91,15 @@ def set_profile(conn: Connection, who: int, profile: Profile) -> None:
 _COACH: Final = person.alias()
 
 PROFILES: Final = (
-    select(person, _COACH.c.name.label("coach_name"), silence.c.reminders, silence.c.away_through, silence.c.nudges)
+    select(
+        person,
+        _COACH.c.name.label("coach_name"),
+        _COACH.c.language.label("coach_language"),
+        _COACH.c.decimal.label("coach_decimal"),
+        silence.c.reminders,
+        silence.c.away_through,
+        silence.c.nudges,
+    )
     .join(_COACH, person.c.coach == _COACH.c.id, isouter=True)
     .join(silence, silence.c.person == person.c.id, isouter=True)
     .where(person.c.id == bindparam("who"))
@@ -118,6 +126,8 @@ def profile_of(row: Any) -> Profile:
         reminders=row.reminders != 0,
         away_through=row.away_through,
         nudges=row.nudges == 1,
+        coach_language=row.coach_language,
+        coach_decimal=row.coach_decimal,
     )
 
 

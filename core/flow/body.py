@@ -28,8 +28,13 @@ def ache(scene: Scene, acts: Sequence[AcheAct]) -> Scene:
         scene = scene.keeps(act).says(Ached(act, told)).makes(replace(lifter, aches=(*others, noted)))
         scene, eased, off = _eased(scene)
         if told:
-            scene = scene.alerts_coach(AlertAche(scene.book.profile.name, act, eased, off))
+            scene = scene.alerts_coach(AlertAche(scene.book.profile.name, act, eased, off, _words(scene)))
     return scene
+
+
+def _words(scene: Scene) -> str:
+    """What is quoted to the coach: the message, in the lifter's own words."""
+    return scene.words[:QUOTED]
 
 
 def without_effects(scene: Scene, gone: Sequence[Kept]) -> Scene:
@@ -85,7 +90,8 @@ def alarm(scene: Scene, acts: Sequence[Alarm]) -> Scene:
     coach = scene.book.profile.coach
     for act in acts:
         scene = scene.keeps(act).says(Alarmed(act.sign, coach is not None))
-        scene = scene.alerts_coach(AlertAlarm(scene.book.profile.name, act.sign, scene.words[:QUOTED]))
+    first, *others = dict.fromkeys(act.sign for act in acts)
+    scene = scene.alerts_coach(AlertAlarm(scene.book.profile.name, first, _words(scene), tuple(others)))
     for exercise in tuple(scene.book.targets):
         scene = scene.gives(exercise, None)
     hold = scene.book.hold or Hold(acts[0].sign, scene.now)

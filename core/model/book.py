@@ -97,6 +97,9 @@ class Profile:
     """Nothing but alarms through that day."""
     nudges: bool = False
     """Told when the rest between two sets is over."""
+    coach_language: str | None = None
+    """The language of the coach, to whom word of an ache or an alarm goes; None: the person's own."""
+    coach_decimal: Literal[".", ","] | None = None
 
 
 @dataclass(frozen=True, slots=True)

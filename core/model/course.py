@@ -9,13 +9,18 @@ from core.model.quantities import Unit, Way
 
 @dataclass(frozen=True, slots=True)
 class PictureWords:
-    """The words in a picture, in the language of whoever looks: its head, its axis, its days, names of ways."""
+    """The words in a picture, in the language of whoever looks: its head, its axis, its days, names of ways.
+
+    ``foot`` says how to read it; ``facts`` are the words of its facts as rows, with slots.
+    """
 
     head: str = ""
     axis: str = ""
     day: str = "%-d %b"
     decimal: str = "."
     ways: Mapping[str, str] = field(default_factory=dict)
+    foot: str = ""
+    facts: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,3 +88,4 @@ class Ahead:
     in_reps: bool
     days: tuple[date, ...]
     courses: tuple[tuple[str, tuple[tuple[float, float, float], ...]], ...]
+    words: PictureWords = field(default_factory=PictureWords)

@@ -349,21 +349,23 @@ class Told:
 
 @dataclass(frozen=True, slots=True)
 class AlertAlarm:
-    """For the coach: a client reports a symptom; ``words`` is the message."""
+    """For the coach: a client reports a symptom; ``words`` is the message, ``also`` its further symptoms."""
 
     who: str
     sign: Sign
     words: str
+    also: tuple[Sign, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class AlertAche:
-    """For the coach: a client's ache, and what was changed because of it."""
+    """For the coach: a client's ache, and what was changed because of it; ``words`` is the message."""
 
     who: str
     ache: AcheAct
     eased: tuple[Eased, ...]
     off: tuple[str, ...] = ()
+    words: str = ""
 
 
 Alert = AlertAlarm | AlertAche

@@ -153,13 +153,16 @@ def alert(fact: Alert, voice: Voice) -> str:
 
 def _alert_alarm(voice: Voice, fact: AlertAlarm) -> str:
     words = voice.say("quote", text=fact.words)
-    return voice.say("alert.alarm", name=fact.who, sign=voice.say(f"sign.{fact.sign}"), words=words)
+    signs = voice.listed([voice.say(f"sign.{one}") for one in (fact.sign, *fact.also)])
+    return voice.say("alert.alarm", name=fact.who, sign=signs, words=words)
 
 
 def _alert_ache(voice: Voice, fact: AlertAche) -> str:
     level = fact.ache.level
     said = voice.say("alert.ache.unsaid") if level is None else voice.say("alert.ache.level", n=voice.number(level))
     lines = [voice.say("alert.ache", name=fact.who, where=body.place(voice, fact.ache), level=said)]
+    if any(char.isalpha() for char in fact.words):
+        lines[0] = f"{lines[0]} {voice.say('quote', text=fact.words)}"
     eased = [voice.say(f"alert.eased.{one.way}", exercise=voice.exercise(one.exercise)) for one in fact.eased]
     lines += [voice.say("alert.eased", list=voice.listed(eased))] if eased else []
     off = [voice.exercise(one) for one in fact.off]

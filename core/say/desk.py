@@ -7,10 +7,12 @@ from typing import Final, get_args
 
 from core.evidence.body import row_of, traits_of
 from core.model.acts import AcheAct
+from core.model.course import PictureWords
 from core.model.lifter import Ache
 from core.model.quantities import Way, from_kg
 from core.model.week import ChangeSeen, Concern, Honesty, MuscleLoad, Proposal, Standing, WeekFacts
 from core.say import body, figures
+from core.say.progress import muscle
 from core.say.render import Voice
 
 MOST: Final = 1_500
@@ -88,6 +90,25 @@ def concern(voice: Voice, one: Concern, today: date) -> str:
         key = key if one.ache.level is not None else f"{key}.unsaid"
         slots["level"] = voice.number(one.ache.level or 0.0)
     return voice.say(key, one.count, **slots)
+
+
+# Pictures
+
+
+def overview_words(voice: Voice) -> PictureWords:
+    """The words in the picture of everyone."""
+    said = {key: voice.say(f"picture.overview.{key}") for key in ("name", "this", "last")}
+    said["weeks"] = voice.say("picture.overview.weeks", n="{n}")
+    said["week"] = voice.say("picture.overview.week", kept="{kept}", planned="{planned}", steps="{steps}")
+    return PictureWords(foot=voice.say("picture.overview.foot"), decimal=voice.decimal, facts=said)
+
+
+def ahead_words(voice: Voice, *, in_reps: bool) -> PictureWords:
+    """The words in the picture of what would likely come."""
+    axis = voice.say("picture.ahead.reps") if in_reps else voice.say("picture.ahead.load", unit=voice.unit)
+    span = voice.say("picture.ahead.span", n="{n}", low="{low}", high="{high}")
+    said = {"day": voice.say("picture.ahead.day"), "span": span}
+    return PictureWords(axis=axis, day=voice.say("picture.day"), decimal=voice.decimal, facts=said)
 
 
 # A week
@@ -193,7 +214,7 @@ def _muscles(voice: Voice, facts: WeekFacts) -> str:
 def _muscle(voice: Voice, one: MuscleLoad) -> str:
     low, high = (voice.number(end) for end in one.asked)
     key = "review.muscle.own" if one.own else "review.muscle"
-    return voice.say(key, muscle=one.muscle.replace("-", " "), n=voice.number(one.sets, 1), low=low, high=high)
+    return voice.say(key, muscle=muscle(voice, one.muscle), n=voice.number(one.sets, 1), low=low, high=high)
 
 
 def _honesty(voice: Voice, facts: WeekFacts) -> str:

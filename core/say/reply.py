@@ -6,7 +6,7 @@ from datetime import date, datetime
 from typing import Final
 
 from core.model.book import Pending, Profile
-from core.model.facts import Alert, Fact
+from core.model.facts import Alert, AlertAlarm, Fact
 from core.model.outcome import Button, Outcome, Reply
 from core.model.quantities import Unit
 from core.say.compose import Composed, alert, compose
@@ -55,7 +55,7 @@ def replied(out: Outcome, facts: tuple[Fact, ...], alerts: tuple[Alert, ...], mo
     buttons = tuple(Button(label, f"a:{moment.message}:{n}") for n, label in enumerate(made.labels))
     pending = Pending(made.ask, moment.message, moment.now, made.question, moment.said) if made.ask else None
     replies = (Reply(made.text, buttons),) if made.text else ()
-    return replace(out, replies=(*replies, *_alerts(alerts, voice)), pending=pending)
+    return replace(out, replies=(*replies, *_alerts(alerts, moment)), pending=pending)
 
 
 def reminded(out: Outcome, facts: tuple[Fact, ...], moment: Moment, kind: str, days: tuple[date, date]) -> Outcome:
@@ -76,5 +76,14 @@ def reminded(out: Outcome, facts: tuple[Fact, ...], moment: Moment, kind: str, d
     return replace(out, replies=(Reply(made.text, buttons, kind=KINDS[kind]),))  # type: ignore[arg-type]
 
 
-def _alerts(alerts: tuple[Alert, ...], voice: Voice) -> tuple[Reply, ...]:
-    return tuple(Reply(alert(one, voice), to="coach", kind="alert") for one in alerts)
+def _alerts(alerts: tuple[Alert, ...], moment: Moment) -> tuple[Reply, ...]:
+    """One message to the coach, in the coach's language, whatever a text told of; its words are quoted once."""
+    if not alerts:
+        return ()
+    profile = moment.profile
+    language, decimal = profile.coach_language or profile.language, profile.coach_decimal or profile.decimal
+    voice = voice_of(replace(profile, language=language, decimal=decimal), moment.unit)
+    in_order = sorted(alerts, key=lambda one: not isinstance(one, AlertAlarm))
+    quoted = (one if n == 0 else replace(one, words="") for n, one in enumerate(in_order))
+    text = "\n".join(dict.fromkeys(line for one in quoted for line in alert(one, voice).split("\n")))
+    return (Reply(text, to="coach", kind="alert"),)

@@ -34,6 +34,8 @@ from core.model.outcome import AgendaChange
 from core.model.plan import Plan, Planned, TrainingDay
 from core.model.quantities import Load
 from core.model.target import Aim, Target, TargetSet
+from core.say.desk import overview_words
+from core.say.render import Voice
 
 NOW = datetime(2026, 3, 8, 19, 0, tzinfo=UTC)
 WEEKS = 5
@@ -118,7 +120,7 @@ async def _pictures(store: Store, keys: list[int]) -> float:
     start = clock.process_time()
     for coach in keys:
         found = await store.read(lambda conn, coach=coach: glances(_desk(conn, coach)))  # type: ignore[misc]
-        overview_picture(found)
+        overview_picture(found, overview_words(Voice("", UTC)))
     return clock.process_time() - start
 
 
