@@ -12,6 +12,8 @@ from sqlalchemy import Connection
 from bot.desk import group_words
 from bot.store import challenges, contest, outbox, people
 from bot.store.challenges import Open
+from bot.store.outbox import Letter
+from core import due
 from core.challenge.ledger import takes_part
 from core.model.challenge import Challenge, DayDone, Record
 
@@ -25,11 +27,24 @@ def ask(conn: Connection, found: Open, now: datetime, *, closing: bool) -> bool:
         open_ = list(waiting_in(found.noun, record))
         waits = waits or bool(open_)
         fresh = [(on, exercise) for on, exercise in open_ if exercise not in words.get((who, on), {})]
-        if fresh and (closing or not any(person == who for person, _ in words)):
+        first = not any(person == who for person, _ in words)
+        if fresh and (closing or first):
             for on, exercise in fresh:
                 challenges.ask(conn, found.id, who, on, exercise)
             put(conn, found, who, now)
+            whole = [on for on, exercise in fresh if not exercise]
+            if first and whole:
+                _tell(conn, found, who, whole[0], now)
     return waits
+
+
+def _tell(conn: Connection, found: Open, who: int, on: date, now: datetime) -> None:
+    """Tell a member, once and alone, why a session is not in the count yet, and how the next ones are at once."""
+    if due.is_quiet(now, people.profile(conn, who)):
+        return
+    voice = group_words.own_voice(conn, people.get(conn, who))
+    text = voice.say("group.told", title=found.noun.title, day=f"{voice.weekday(on)} {voice.date(on)}")
+    outbox.queue(conn, Letter(text, kind="summary", person=who), now)
 
 
 def put(conn: Connection, found: Open, who: int, now: datetime) -> None:

@@ -56,6 +56,10 @@ ENGLISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.joined.early": "{name} is in. Counting starts on {day}.",
     "group.joined.again": "{name}, you are in already.",
     "group.named": "Shown as {name} from now on.",
+    "group.told": (
+        "{title}: your session of {day} was told in one go, so it counts once the coach says yes. "
+        "Told while you train, set by set or exercise by exercise, it counts by itself."
+    ),
     "group.name.taken": 'Somebody here is shown as {name} already. Choose another: "join as NAME".',
     "group.name.long": "That name is too long to show. Up to {most} characters, please.",
     "group.left": "{name} is out. Coming back keeps what was.",

@@ -47,6 +47,7 @@ GERMAN_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.joined.early": "{name} ist dabei. Es zählt ab {day}.",
     "group.joined.again": "{name}, du bist schon dabei.",
     "group.named": "Ab jetzt als {name} zu sehen.",
+    "group.told": "{title}: Dein Training am {day} wurde auf einmal berichtet; es zählt, sobald der Coach ja sagt. Während des Trainings berichtet, Satz für Satz oder Übung für Übung, zählt es von selbst.",
     "group.name.taken": 'Hier ist schon jemand als {name} zu sehen. Wähl einen anderen: "join as NAME".',
     "group.name.long": "Dieser Name ist zu lang zum Zeigen. Bis zu {most} Zeichen, bitte.",
     "group.left": "{name} ist draußen. Wer zurückkommt, behält, was war.",

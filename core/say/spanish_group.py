@@ -47,6 +47,7 @@ SPANISH_GROUP: Final[Mapping[str, str | tuple[str, str]]] = {
     "group.joined.early": "{name} está dentro. Cuenta desde el {day}.",
     "group.joined.again": "{name}, ya estás dentro.",
     "group.named": "Desde ahora apareces como {name}.",
+    "group.told": "{title}: contaste de una vez tu sesión del {day}, así que cuenta cuando el entrenador diga que sí. Contada mientras entrenas, serie a serie o ejercicio a ejercicio, cuenta por sí sola.",
     "group.name.taken": 'Aquí ya aparece alguien como {name}. Elige otro: "join as NAME".',
     "group.name.long": "Ese nombre es demasiado largo para mostrarlo. Hasta {most} letras, por favor.",
     "group.left": "{name} está fuera. Al volver se conserva lo que había.",

@@ -46,6 +46,18 @@ async def test_the_first_is_asked_at_once_and_the_rest_of_a_week_at_its_close(tm
         assert (await lines(here))[0] == "1. R-h: 100 points, 4 of 4 sessions"
 
 
+async def test_the_member_hears_once_and_alone_why_it_waits(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        await _days(here, (0, 3, 7))
+        here.to(14, 11)
+        await here.look()
+        told = [
+            one for one in here.room.wire.sent if "told in one go, so it counts once the coach says yes" in one.text
+        ]
+        assert [one.chat for one in told] == [RUTH]
+        assert told[0].text.startswith("Six: your session of Monday 2 March was told in one go")
+
+
 async def test_an_answer_is_for_what_was_listed_when_it_was_asked(tmp_path: Path) -> None:
     async with world(tmp_path, "Ruth") as here:
         await _days(here, (0, 3))
