@@ -48,7 +48,7 @@ def find(name: str, code: str = "en") -> tuple[str, ...]:
             return ()
         concepts.append(str(meanings[0][1]))
         at = end
-    found = tongue.names.find(concepts)
+    found = tongue.names.find(tuple(concepts))
     return found[1].ids if found is not None and found[0] == len(concepts) else ()
 
 

@@ -56,7 +56,18 @@ class Found:
 class Frames:
     """The concepts and frames of one language, indexed."""
 
-    __slots__ = ("_by_anchor", "_fast", "_frames", "_joined", "_not_words", "_phrases", "_single", "_spoken", "words")
+    __slots__ = (
+        "_by_anchor",
+        "_fast",
+        "_firsts",
+        "_frames",
+        "_joined",
+        "_not_words",
+        "_phrases",
+        "_single",
+        "_spoken",
+        "words",
+    )
 
     def __init__(
         self,
@@ -85,6 +96,7 @@ class Frames:
         for n, frame in enumerate(self._frames):
             for concept in set(frame.slots[0][0]):
                 self._by_anchor.setdefault(concept, []).append(n)
+        self._firsts = frozenset(first for first, _ in self._phrases)
         self.words.update(spoken)
 
     def find(self, words: list[str], stops: list[bool]) -> Iterator[Found]:
@@ -123,7 +135,7 @@ class Frames:
                 if len(found) < MOST_HITS:
                     found.append((i, i + (i + 1 < len(words) and not words[i + 1] and word in joined)))
                 present |= 1 << concept
-            for phrase, concept in self._phrases.get((before, word), ()):
+            for phrase, concept in self._phrases.get((before, word), ()) if before in self._firsts else ():
                 first, last = i - 1, i - 2 + len(phrase)
                 if len(phrase) > 2 and tuple(words[first : last + 1]) != phrase:
                     continue

@@ -143,8 +143,10 @@ LEAST_PRESSURE: Final = 40.0
 
 def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tuple[Lexeme, int]:
     token = tokens[i]
-    phrase_end, meanings = _phrase(tokens, words, i, tongue)
-    named = _name(words, tokens, i, tongue)
+    phrase_end, meanings = i, _NOTHING
+    if token.text in tongue.lexicon.phrases.root.after:
+        phrase_end, meanings = _phrase(tokens, words, i, tongue)
+    named = _name(words, tokens, i, tongue) if token.text in tongue.lexicon.names.root.after else None
     if named is not None and named[0] >= phrase_end:
         end, mention = named
         lexeme = Lexeme({"EX": mention}, token.start, tokens[end - 1].end, " ".join(words[i:end]), 0.0, token.glued)
@@ -169,6 +171,9 @@ def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tupl
         text = " ".join(words[i:phrase_end])
         return Lexeme(kinds, token.start, tokens[phrase_end - 1].end, text, 0.0, token.glued), phrase_end
     return _plain(tokens, i, tongue), i + 1
+
+
+_NOTHING: Final[list[Meaning]] = []
 
 
 def _phrase(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tuple[int, list[Meaning]]:
@@ -219,7 +224,7 @@ def _name(words: list[str], tokens: list[Token], i: int, tongue: Language) -> tu
         j = end
     if not concepts:
         return None
-    best = tongue.names.find(concepts)
+    best = tongue.names.find(tuple(concepts))
     return None if best is None else (ends[best[0] - 1], best[1])
 
 

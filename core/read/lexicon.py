@@ -72,6 +72,11 @@ class Trie:
 _NOTHING: Final[list[Meaning]] = []
 
 
+def _shortened(token: Token) -> bool:
+    """Whether an apostrophe was dropped from the word: the bench's, I OHP'd."""
+    return token.kind == "word" and token.end - token.start > len(token.text)
+
+
 def _words(phrase: str) -> list[str]:
     if phrase.isalpha():
         return [phrase]
@@ -87,7 +92,7 @@ FIGURE: Final = "IDIOM"
 class Lexicon:
     """All tables of one language, indexed. Built once per language."""
 
-    __slots__ = ("concepts", "known", "names", "numerals", "phrases", "plain", "speller")
+    __slots__ = ("concepts", "known", "names", "numerals", "phrases", "plain", "settled", "speller")
 
     def __init__(
         self, numerals: Numerals, rows: Iterable[Rows], concepts: Mapping[str, str], plain: frozenset[str]
@@ -112,22 +117,26 @@ class Lexicon:
         for figure in figures:
             self.phrases.add(figure.strip(), (FIGURE, 0))
         self.plain = plain | self.phrases.words()
+        self.settled = self.known | self.plain
         self.speller = Speller(self.known, self.names.words())
 
     def spell(self, tokens: list[Token]) -> list[Token]:
         """The tokens with words mended: runs glued together cut, slips of the finger put right."""
+        settled = self.settled
+        if all(one.kind != "word" or (one.text in settled and not _shortened(one)) for one in tokens):
+            return tokens
         out: list[Token] = []
         for token in tokens:
-            owner = token.kind == "word" and token.text.endswith("s") and token.end - token.start > len(token.text)
+            owner = token.text.endswith("s") and _shortened(token)
             starts = token.text in self.phrases.root.after or token.text in self.names.root.after
-            did = token.kind == "word" and token.text.endswith("d") and token.end - token.start > len(token.text)
+            did = token.text.endswith("d") and _shortened(token)
             if did and not starts and token.text[:-1] in self.names.root.after:
                 out.append(token._replace(text=token.text[:-1]))
                 continue
             if owner and not starts and (token.text[:-1] in self.known or token.text[:-1] in self.plain):
                 out.append(token._replace(text=token.text[:-1]))
                 continue
-            if token.kind != "word" or token.text in self.known or token.text in self.plain:
+            if token.kind != "word" or token.text in settled:
                 out.append(token)
                 continue
             parts = self.speller.mend(token.text, after_number=bool(out) and token.glued and out[-1].kind == "num")

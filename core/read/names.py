@@ -5,9 +5,11 @@ Knows the language's name tables and the catalogue's ids; nothing of sets.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import combinations
 from typing import Final
 
+MOST_REMEMBERED: Final = 2048
 LONGEST_NAME: Final = 6
 """Words in the longest name that is looked for."""
 
@@ -29,9 +31,10 @@ class Mention:
 class Names:
     """All names of one language, by the set of their words."""
 
-    __slots__ = ("by_words",)
+    __slots__ = ("_remembered", "by_words")
 
     def __init__(self, exercises: Mapping[str, str], families: tuple[tuple[str, str], ...], lacking: str) -> None:
+        self._remembered = lru_cache(maxsize=MOST_REMEMBERED)(self._find)
         self.by_words: dict[frozenset[str], Mention] = {}
         for words in _expanded(lacking):
             self.by_words[words] = Mention((), words=words)
@@ -42,8 +45,12 @@ class Names:
             for words in _expanded(names):
                 self.by_words[words] = Mention((exercise,), words=words)
 
-    def find(self, concepts: list[str]) -> tuple[int, Mention] | None:
-        """The longest name made of the first few of these words: how many it takes, and what it is."""
+    def find(self, concepts: tuple[str, ...]) -> tuple[int, Mention] | None:
+        """The longest name made of the first few of these words: how many it takes, and what it is. Remembered: people
+        name the same few exercises."""
+        return self._remembered(concepts)
+
+    def _find(self, concepts: tuple[str, ...]) -> tuple[int, Mention] | None:
         for length in range(min(len(concepts), LONGEST_NAME), 0, -1):
             mention = self.by_words.get(frozenset(concepts[:length]))
             if mention is not None:

@@ -52,9 +52,10 @@ class Stream:
 
     def places(self, *kinds: str) -> list[int]:
         """Where lexemes that can be one of these kinds stand, in order."""
-        if len(kinds) == 1:
-            return self.spots.get(kinds[0], [])
-        return sorted({i for kind in kinds for i in self.spots.get(kind, ())})
+        found = [self.spots[kind] for kind in kinds if kind in self.spots]
+        if len(found) > 1:
+            return sorted(set().union(*found))
+        return found[0] if found else []
 
     def __len__(self) -> int:
         return len(self.all)
