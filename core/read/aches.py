@@ -3,7 +3,7 @@
 from typing import Final, Literal
 
 from core.model.acts import AcheAct
-from core.read.dismissal import denied, theirs, year
+from core.read.dismissal import denied, long_past, theirs
 from core.read.stream import Stream
 from core.read.telling import APOSTROPHES, WINDOW, Heard
 
@@ -24,7 +24,7 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
         for i in range(first, last)
         if s.all[i].has("PART", "LIMB", "HEADACHE") and i not in s.used and not _returned(s, i)
     ]
-    if not parts or any(s.all[i].has("LONGAGO", "JOKE", "RESOLVED") or year(s, i) for i in range(first, last)):
+    if not parts or any(s.all[i].has("JOKE", "RESOLVED") or long_past(s, i) for i in range(first, last)):
         return out
     claimed: set[str] = set()
     for n, p in enumerate(parts[:20]):
@@ -32,7 +32,7 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
         if where in claimed or theirs(s, p) or denied(s, p, first) or (n and _where(s, parts[n - 1]) == where):
             continue
         floor = parts[n - 1] + 1 if n else first
-        following = next((q for q in parts[n + 1 :] if _where(s, q) != where), None)
+        following = next((q for q in parts[n + 1 :] if _where(s, q) != where and not _side_only(s, q, last)), None)
         level, spent = _level(s, p, floor, following if following is not None else last, first)
         pain = next(
             (m for m in pains if m != p and abs(m - p) <= WINDOW + 1),
@@ -51,6 +51,13 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
     if out:
         _hush(s, first, last)
     return out
+
+
+def _side_only(s: Stream, q: int, last: int) -> bool:
+    """'big toe sore on lunges, left foot, a 2': the limb only says which side."""
+    sided = s.all[q].has("LEFT", "RIGHT") or s.is_(q - 1, "LEFT", "RIGHT")
+    limb = s.all[q].text.split(" ")[-1] in ("foot", "hand", "leg", "arm", "side")
+    return sided and limb and not any(s.all[i].has("PAIN") for i in range(q + 1, min(q + 4, last)))
 
 
 def _was(s: Stream, pain: int, last: int) -> bool:
@@ -233,6 +240,8 @@ _NOW: Final = frozenset({"now", "today", "atm", "currently", "rn", "tonight", "a
 def _closing(s: Stream, p: int, end: int) -> tuple[float | None, list[int]]:
     """'knee a bit sore, 4': a lone number that closes the sentence, with no other count in the message."""
     i = end - 1
+    while i > p and s.all[i].has("ABOUT"):
+        i -= 1
     number = s.num(i)
     if number is None or number > TOP_LEVEL or number != int(number) or s.all[i].plural or not s.is_(i - 1, "COMMA"):
         return None, []

@@ -75,8 +75,16 @@ class Amender:
         return out
 
     def _anew(self, before: Clause, clause: Clause) -> bool:
-        """'not 5, 6': the old value turned down, then the new one alone."""
-        return _turns_down(self._s, before) and before.last - before.first == 2 and self._only_repeats(clause)
+        """'not 5, 6', 'it wasn't the 24s, it was the 22s': the old value turned down, then the new one alone."""
+        s = self._s
+        told = (
+            s.skip(before.first, "THAT", "BE", "AMEND", "OPENER", "FILLER")
+            if not s.is_(before.first, "NOTWORD")
+            else before.first
+        )
+        old = turned_down(s, told)
+        start = s.skip(clause.first, "THAT", "BE", "AMEND", "ARTICLE", "OPENER")
+        return old is not None and old == before.last - 1 and self._only_repeats(replace(clause, first=start))
 
     def _misspoke(self, clause: Clause) -> bool:
         """'i said eight but it was seven': the old value, then the new."""
@@ -124,7 +132,9 @@ class Amender:
             and any(clause.first <= remark.first < clause.last for remark in self._remarks)
             and not self._counts_beside(clause)
         )
-        if self._lists_last(clause) or self._loads_up(clause):
+        if self._lists_last(clause) or self._loads_up(clause) or (numbers and not strong and self._reports_sets()):
+            return []
+        if numbers and not strong and negated is None and self._got(clause):
             return []
         told = told or (points and any(s.is_(i, "NUM") and s.is_(i + 1, "PARTIALS") for i in inside))
         if not (
@@ -190,6 +200,24 @@ class Amender:
                 return sum(s.is_(k, "NUM", "REPQ") for k in range(i + 2, clause.last)) == many
         return False
 
+    def _reports_sets(self) -> bool:
+        """'set 1 was 10, set 2 was 9': sets told one after the other from the first, with none kept yet."""
+        if self._setting.last is not None:
+            return False
+        told = [set_numbers(self._s, clause) for clause in clauses(self._s)]
+        named = [numbers for numbers in told if numbers]
+        return len(named) > 1 and named[0][0] == 1
+
+    def _got(self, clause: Clause) -> bool:
+        """'the third set was too heavy so i only got 5': a count that was got is a set done."""
+        s = self._s
+        return any(
+            s.is_(i, "DONE")
+            and s.all[i].text != "was only"
+            and s.is_(s.skip(i + 1, "FILLER", "ABOUT"), "NUM", "REPN")
+            for i in range(clause.first, clause.last)
+        )
+
     def _loads_up(self, clause: Clause) -> bool:
         """'so i put 20 more on': plates put on the bar, and nothing put down in the log."""
         s = self._s
@@ -206,9 +234,7 @@ class Amender:
         """Index of the 'not' before the old value in '62.5 not 65' or 'not 65'."""
         s = self._s
         for i in range(clause.first, clause.last):
-            if s.is_(i, "NOTWORD") and (
-                s.is_(i + 1, "NUM", "LOADQ", "DUR", "REPN", "DIST") or s.is_(i + 1, "EX", "KG", "LB", "LEFT", "RIGHT")
-            ):
+            if turned_down(s, i) is not None:
                 return i
         return None
 
@@ -262,7 +288,7 @@ class Amender:
                 for i in range(clause.first, negated)
                 if s.is_(i, "NUM", "LOADQ", "DUR", "REPN", "EX", "LB", "KG", "LEFT", "RIGHT", "DIST")
             ]
-            skip.update(range(negated, clause.last) if ahead else (negated, negated + 1))
+            skip.update(range(negated, clause.last if ahead else (turned_down(s, negated) or negated) + 1))
         for i in range(clause.first, clause.last):
             later = any(s.is_(k, "NUM", "LOADQ") for k in range(i + 2, clause.last))
             if s.all[i].is_word("i said", "i put", "i wrote") and s.is_(i + 1, "NUM", "LOADQ") and later:
@@ -327,8 +353,16 @@ _CLEARED: Final[Mapping[str, str]] = {
 
 def _turns_down(s: Stream, clause: Clause) -> bool:
     """Whether the clause only turns down an old value: 'not 275'."""
-    return (
-        s.is_(clause.first, "NOTWORD")
-        and s.is_(clause.first + 1, "NUM", "LOADQ", "DUR", "TIME", "EX")
-        and clause.last - clause.first <= 3
-    )
+    old = turned_down(s, clause.first)
+    return old is not None and not s.is_(old, *_MARKED) and clause.last - old <= 2
+
+
+def turned_down(s: Stream, i: int) -> int | None:
+    """Index of the old value behind the 'not' at ``i``, an article between them ('not the 24s'); None without one."""
+    at = s.skip(i + 1, "ARTICLE")
+    return at if s.is_(i, "NOTWORD") and s.is_(at, *_VALUES, *_MARKED) else None
+
+
+_VALUES: Final = ("NUM", "LOADQ", "DUR", "TIME", "REPN", "DIST", "EX")
+_MARKED: Final = ("KG", "LB", "LEFT", "RIGHT")
+"""What can be an old value: a quantity or a name; a unit or a side alone."""

@@ -8,6 +8,10 @@ from core.read.stream import Stream
 from core.read.telling import BODY_KINDS, Told
 
 
+_AGED: Final = 100
+"""An age in years is below it."""
+
+
 def dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> bool:
     """Whether what tells the sign is no report of the lifter's own body, now."""
     a, b = told.first, told.last
@@ -15,7 +19,7 @@ def dismissed(s: Stream, told: Told, sentence: tuple[int, int], sign: Sign) -> b
     if denied(s, a, first) or (b != a and denied(s, b, max(first, a + 1), told.said, of_it=True)):
         return True
     near = range(max(first, a - 30), min(last, b + 30))
-    if any(s.all[i].has("LONGAGO", "JOKE") or year(s, i) for i in near):
+    if any(s.all[i].has("JOKE") or long_past(s, i) for i in near):
         return True
     return (
         _told_of(s, a, first, last, near)
@@ -117,6 +121,16 @@ def _of_others_in_general(s: Stream, first: int, last: int) -> bool:
         first += 1
     asked = first < last and s.all[first].has("ASKWORD")
     return asked and any(one.is_word("general") for one in said) and not any(one.is_word("oneself") for one in said)
+
+
+def long_past(s: Stream, i: int) -> bool:
+    """Words of the long past, a year, or "when I was" with an age behind it; "when I was squatting" is just now."""
+    lexeme = s.all[i]
+    if lexeme.k.get("LONGAGO") == "age":
+        told, behind = ([*s.all[i + 1 : i + 3], None, None])[:2]
+        whole = told is not None and "NUM" in told.k and told.value.is_integer() and 1 <= told.value < _AGED
+        return whole and not (behind is not None and behind.has("SETS", "REPS", "MIN", "SEC"))
+    return lexeme.has("LONGAGO") or year(s, i)
 
 
 def year(s: Stream, i: int) -> bool:
