@@ -39,11 +39,11 @@ MOST_AIMED: Final = 30.0
 def contrasts(s: Stream, before: Clause, clause: Clause) -> bool:
     """'the aim was 8 but 6 was all i had': an aim of the past, and behind a 'but' what came of it."""
     words = [s.all[i] for i in range(before.first, before.last)]
-    past = any(word.text in _PAST or word.text.startswith("was ") for word in words)
+    past = any(word.text in _PAST or word.text.startswith(("was ", "thought ")) for word in words)
     return past and s.is_(clause.first - 1, "BUT")
 
 
-_PAST: Final = frozenset({"was", "were", "wanted", "hoped for", "meant to", "planned"})
+_PAST: Final = frozenset({"was", "were", "wanted", "hoped for", "meant to", "planned", "expected"})
 _MEANT: Final = frozenset({
     "should be", "should have been", "shouldve been", "supposed to be", "was supposed to be", "was meant to be",
     "meant to be",

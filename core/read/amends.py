@@ -16,6 +16,7 @@ from core.read.forming import Atomiser
 from core.read.moods import clauses
 from core.read.names import Mention
 from core.read.remark import Remark
+from core.read.reporting import got, lists_last, loads_up, reports_sets
 from core.read.set_changes import Change, Context, from_remark, quantities, unit_only
 from core.read.stream import Clause, Stream
 
@@ -132,9 +133,13 @@ class Amender:
             and any(clause.first <= remark.first < clause.last for remark in self._remarks)
             and not self._counts_beside(clause)
         )
-        if self._lists_last(clause) or self._loads_up(clause) or (numbers and not strong and self._reports_sets()):
+        if (
+            lists_last(s, clause)
+            or loads_up(s, clause)
+            or (numbers and not strong and reports_sets(s, self._setting.last))
+        ):
             return []
-        if numbers and not strong and negated is None and self._got(clause):
+        if numbers and not strong and negated is None and got(s, clause):
             return []
         told = told or (points and any(s.is_(i, "NUM") and s.is_(i + 1, "PARTIALS") for i in inside))
         if not (
@@ -190,40 +195,6 @@ class Amender:
         points = any(s.all[i].is_word("that was", "it was", "those were") for i in range(clause.first, clause.last))
         told = any(clause.first <= remark.first < clause.last for remark in self._remarks)
         return points and told and not self._counts_beside(clause)
-
-    def _lists_last(self, clause: Clause) -> bool:
-        """'last two sets were 8 and 7': as many counts as sets, so these are sets and no correction."""
-        s = self._s
-        for i in range(clause.first, clause.last - 1):
-            many = s.all[i + 1].num("SETQ") if s.is_(i + 1, "SETQ") else s.num(i + 1)
-            if s.is_(i, "LAST") and many is not None and many > 1:
-                return sum(s.is_(k, "NUM", "REPQ") for k in range(i + 2, clause.last)) == many
-        return False
-
-    def _reports_sets(self) -> bool:
-        """'set 1 was 10, set 2 was 9': sets told one after the other from the first, with none kept yet."""
-        if self._setting.last is not None:
-            return False
-        told = [set_numbers(self._s, clause) for clause in clauses(self._s)]
-        named = [numbers for numbers in told if numbers]
-        return len(named) > 1 and named[0][0] == 1
-
-    def _got(self, clause: Clause) -> bool:
-        """'the third set was too heavy so i only got 5': a count that was got is a set done."""
-        s = self._s
-        return any(
-            s.is_(i, "DONE")
-            and s.all[i].text != "was only"
-            and s.is_(s.skip(i + 1, "FILLER", "ABOUT"), "NUM", "REPN")
-            for i in range(clause.first, clause.last)
-        )
-
-    def _loads_up(self, clause: Clause) -> bool:
-        """'so i put 20 more on': plates put on the bar, and nothing put down in the log."""
-        s = self._s
-        inside = range(clause.first, clause.last)
-        more = any(s.is_(i, "MORE") and s.is_(i + 1, "ON") for i in inside)
-        return more and any(s.all[i].is_word("i put") for i in inside)
 
     def _counted_after(self, clause: Clause) -> bool:
         """'cheated the last one, 40kg curls 10 10 8': it speaks of the sets that follow."""

@@ -12,7 +12,7 @@ from core.read.spreading import spread_out
 
 def arranged(atoms: list[Atom], *, loaded: bool) -> list[Atom]:
     """The atoms as the grammar takes them. ``loaded``: the exercise has an outside load."""
-    told = _missed_at(_times_listed(_remarks_behind(atoms)))
+    told = _missed_at(_sets_at(_instead(_times_listed(_remarks_behind(atoms)))))
     return spread_out(told) if loaded else told
 
 
@@ -52,6 +52,38 @@ def _missed_at(atoms: list[Atom]) -> list[Atom]:
             out[i + 1] = replace(atoms[i + 1], kind="SEP", text="COMMA")
             out[i + 2] = replace(load, kind="L", load=said, text="missed")
     return out
+
+
+def _instead(atoms: list[Atom]) -> list[Atom]:
+    """'70 instead of 80 for 8': what it was not is left out where the count is still to come."""
+    out = list(atoms)
+    for i in range(len(atoms) - 3, 0, -1):
+        turned = out[i].kind == "NOT" and out[i - 1].kind in ("N", "L") and out[i + 1].kind in ("N", "L")
+        alone = i < 2 or out[i - 2].kind not in ("X", "FOR")
+        if turned and alone and out[i + 2].kind in ("X", "FOR"):
+            del out[i : i + 2]
+    return out
+
+
+def _sets_at(atoms: list[Atom]) -> list[Atom]:
+    """'5 sets at 92.5: 5 5 5 4 4': the load before as many counts as sets; the list says how many there were."""
+    for i, atom in enumerate(atoms):
+        j = i + 1
+        while j < len(atoms) and (atoms[j].kind == "AT" or (atoms[j].kind == "SEP" and atoms[j].text == "AND")):
+            j += 1
+        if atom.kind != "S" or atom.value < 2 or j >= len(atoms) or atoms[j].kind not in ("N", "L"):
+            continue
+        load, end = atoms[j], j + 1
+        while end < len(atoms) and atoms[end].kind == "SEP" and atoms[end].text in ("COLON", "COMMA", "DASH"):
+            end += 1
+        counts = [one for one in atoms[end:] if one.kind in ("N", "R")]
+        run = [one.kind for one in atoms[end : end + 2 * len(counts)] if one.kind != "SEP"]
+        listed = len(counts) == atom.value and all(kind in ("N", "R") for kind in run[: len(counts)])
+        heavy = load.kind == "L" or load.value > 2 * max((one.value for one in counts), default=load.value)
+        if end > j + 1 and listed and heavy and not any(one.kind in ("X", "L", "FOR") for one in atoms[end:]):
+            said = load.load or LoadSaid("plain", load.value, plural=load.plural)
+            return [*atoms[:i], replace(load, kind="L", load=said), *atoms[j + 1 : end], *atoms[end:]]
+    return atoms
 
 
 def _times_listed(atoms: list[Atom]) -> list[Atom]:

@@ -11,6 +11,7 @@ from core.evidence.exercises import Exercise
 from core.model.acts import SetAct
 from core.model.quantities import Range
 from core.read.groups import Parsed, Placed
+from core.read.loads import is_barbell
 from core.read.remark import Remark
 from core.read.settle import effort_behind
 
@@ -210,6 +211,8 @@ def _sides(parsed: Parsed, sets: Sets, row: Exercise) -> None:
             and row.default_side is None
             and row.pattern not in ("lunge", "carry")
         ):
+            continue
+        if word == "PERSIDE" and is_barbell(row.id):
             continue
         if word == "OTHERSIDE":
             _turned(sets, after)

@@ -62,7 +62,8 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
         name = strong and not chat and _unknown_name(s, groups[0])
         parsed.unknown_name = name
         if not strong:
-            return (known and not strange and not chat) or _only_counts(s)
+            told = known and not chat and (not strange or (strange == 1 and _got(s, groups)))
+            return told or _only_counts(s)
         if known and not name:
             return chat + strange <= 1 or (chat == 0 and strange <= 2)
         return chat == 0 and strange - name <= 0
@@ -71,6 +72,12 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     if any(len(group.reps) > 1 for group in groups):
         return strange <= 2
     return strange == 0 and not chat
+
+
+def _got(s: Stream, groups: list[Group]) -> bool:
+    """'no spotter so stopped at 6': the first count stands behind a word of what was done."""
+    before = groups[0].first - 1
+    return s.is_(before, "DONE") or (s.is_(before, "FILLER", "ABOUT") and s.is_(before - 1, "DONE"))
 
 
 def _misses(parsed: Parsed) -> bool:

@@ -44,6 +44,14 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
         ):
             return None
         return Atom("MORE", i, last, sign * lexeme.value)
+    return _in_words(s, i, j, lexeme)
+
+
+def _in_words(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
+    """5 heavier, 10 lighter, took 10 off."""
+    taken = _taken_off(s, i, j, lexeme)
+    if taken is not None:
+        return taken
     if s.is_(j, "HEAVIER", "LIGHTER") and (
         s.all[j].is_word("heavier", "lighter") or s.is_(i - 1, "SAME", "BUT") or _closes(s, j + 1)
     ):
@@ -52,6 +60,15 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
         number = lexeme.num("LOADQ") if in_kg else lexeme.value
         return Atom("DELTA", i, j, load=LoadSaid("delta", sign * number, in_kg=in_kg))
     return None
+
+
+def _taken_off(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
+    """'took 10 off', 'took 10 off each side'."""
+    if not s.barred or s.all[i - 1].text not in _TAKING or not s.is_(j, "LIGHTER") or s.all[j].text != "off":
+        return None
+    sides = 2 if s.is_(j + 1, "PERSIDE") else 1
+    number = lexeme.num("LOADQ") if "LOADQ" in lexeme.k else lexeme.value
+    return Atom("DELTA", i, j + sides - 1, load=LoadSaid("delta", -sides * number, in_kg="LOADQ" in lexeme.k))
 
 
 def _closes(s: Stream, i: int) -> bool:
@@ -116,9 +133,12 @@ def moved_by(s: Stream, i: int, before: list[Atom]) -> Atom | None:
         in_kg = "LOADQ" in lexeme.k
         number = lexeme.num("LOADQ") if in_kg else lexeme.value
         j += in_kg and s.is_(j + 1, "PLATE", "IMPL")
+        if s.barred and s.is_(j + 1, "PERSIDE"):
+            number, j = 2 * number, j + 1
         return Atom("DELTA", i, j, load=LoadSaid("delta", sign * number, in_kg=in_kg))
     return None
 
 
+_TAKING: Final = frozenset({"took", "take", "taking", "stripped", "pulled", "knocked", "dropped"})
 _SHEDDABLE: Final = ("NUM", "LOADQ", "LOADWORD", "IMPL", "PLATE", "KG", "LB", "SETS", "PIN", "EX")
 """What a lifter drops for a lighter set; anything else that is dropped is none."""

@@ -241,7 +241,7 @@ def count_of_sets(c: Cursor, atom: Atom) -> None:
             c.out.rounds = atom.value
         c.i += 1
         return
-    c.bound = c.kind(c.i + 1) == "M" and c.kind(c.i + 2) in ("AT", "OF", "FOR")
+    c.bound = atom.text == "run" or (c.kind(c.i + 1) == "M" and c.kind(c.i + 2) in ("AT", "OF", "FOR"))
     if not direct and before is None:
         c.sets = atom.value
         c.out.rounds = atom.value

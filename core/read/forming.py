@@ -145,11 +145,39 @@ def _worded(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     return None
 
 
+def first_sets(s: Stream, i: int) -> tuple[float, int] | None:
+    """'the first two', 'set 1', 'sets 1 and 2', 'the first set': how many sets from the first on, and the last word."""
+    if s.is_(i, "ORD") and s.all[i].num("ORD") == 1:
+        if s.is_(i + 1, "SETQ") or (s.is_(i + 1, "NUM") and not s.all[i + 1].is_word("one")):
+            return s.all[i + 1].value, i + 1 + s.is_(i + 2, "SETS")
+        return 1.0, i + s.is_(i + 1, "SETS", "NUM")
+    if s.is_(i, "SETS") and s.num(i + 1) == 1 and not s.is_(i, "NUM"):
+        spread = s.is_(i + 2, "AND", "DASH", "TO") and s.num(i + 3) is not None and not s.is_(i + 4, "X")
+        return (s.num(i + 3) or 1.0, i + 3) if spread else (1.0, i + 1)
+    return None
+
+
+def _set_run(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    """'sets 1-3 were 10 each at 50': so many sets, told together."""
+    del before
+    if not s.is_(i, "SETS") or not s.is_(i + 2, "AND", "DASH", "TO") or not s.is_(i + 4, "BE", "COLON", "NUM", "AT"):
+        return None
+    first, last = s.num(i + 1), s.num(i + 3)
+    if first is None or last is None or not 0 < last - first < MOST_RUN or s.is_(i + 4, "X"):
+        return None
+    return Atom("S", i, i + 3, last - first + 1, text="run")
+
+
+MOST_RUN: Final = 8
+"""'sets 1-8': a longer run is not told by its first and last set (common practice, no source)."""
+
+
 def _planned(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """First two as planned, 2 sets as planned, sets 1 and 2 as planned; and as planned, with what differed to come."""
     del before
     if s.is_(i, "PLANNED"):
-        return Atom("PLANNED", i, i)
+        told = first_sets(s, s.skip(i + 1, "FOR", "ON", "IN", "ARTICLE")) if s.is_(i + 1, "FOR", "ON", "IN") else None
+        return Atom("PLANNED", i, i) if told is None else Atom("PLANNED", i, told[1], told[0])
     if s.is_(i, "ORD") and s.all[i].num("ORD") == 1 and s.is_(i + 1, "NUM"):
         many, j = s.all[i + 1].value, i + 2
     elif s.is_(i, "SETQ"):
@@ -186,6 +214,7 @@ _Former = Callable[[Stream, int, list[Atom]], Atom | None]
 _FORMERS: Final[tuple[_Former, ...]] = (
     signed,
     _planned,
+    _set_run,
     quantity,
     plate_said,
     bar_said,

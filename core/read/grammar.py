@@ -42,7 +42,7 @@ def _step(c: Cursor, atom: Atom) -> None:
     elif kind == "X":
         if c.kind(c.i + 1) in (*COUNTS, "S"):
             leading_times(c)
-    elif kind == "NOT" and c.out.groups:
+    elif kind == "NOT" and (c.out.groups or c.sets is not None or c.pending is not None):
         c.i = _past_count(c, c.i + 1)
     else:
         _STEPS.get(kind, _word)(c, atom)
@@ -144,7 +144,7 @@ def _remark(c: Cursor, atom: Atom) -> None:
 
 def _past_count(c: Cursor, i: int) -> int:
     """Past the old value in '60x9 not 60x8'."""
-    while c.kind(i) in (*COUNTS, "L", "X"):
+    while c.kind(i) in (*COUNTS, "L", "X", "S"):
         i += 1
     return i
 

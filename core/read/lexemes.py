@@ -115,7 +115,8 @@ def _settle_names(out: list[Lexeme]) -> None:
             lexeme.kinds = lexeme.k.keys()
             lexeme.mention = None
         elif lexeme.is_word("initials") and (
-            follow is None or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR", "DASH", "NL")
+            follow is None
+            or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR", "DASH", "NL", "WARMUP", "WORKING", "PLATE")
         ):
             lexeme.k.pop("EX", None)
             lexeme.mention = None

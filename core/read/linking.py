@@ -73,7 +73,19 @@ def _lists_by_times(parts: list[Atom], links: list[Atom]) -> bool:
     """80kg x12 x12 x10: each x stands at its own count, so these are counts and not sets."""
     if len(parts) < 3 or any(part.kind not in ("N", "R") for part in parts[1:]):
         return False
-    return len(parts) > 3 or all(link.text == "x" for link in links)
+    return len(parts) > 3 or all(link.text == "x" for link in links) or _falls(parts)
+
+
+def _falls(parts: list[Atom]) -> bool:
+    """45s x 12 x 11: a last number a little below the one before it, and too many for sets, counts repetitions."""
+    before, last = parts[1].value, parts[2].value
+    return MOST_TIMES < last < before and last >= before - MOST_FALL
+
+
+MOST_TIMES: Final = 5.0
+"""More than this behind a load and its count is hardly a count of sets (common practice, no source)."""
+MOST_FALL: Final = 3.0
+"""Repetitions lost from one set to the next, where a chain is read so (common practice, no source)."""
 
 
 def _extend(c: Cursor, group: Group) -> None:

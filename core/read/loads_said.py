@@ -35,7 +35,8 @@ def load_said(s: Stream, i: int, number: float, *, in_kg: bool, before: list[Ato
         return Atom("L", i, j, load=replace(said, way="total"))
     for kind, way in _TAILS:
         k = s.skip(j, "OF", "ARTICLE", "ON", "WITH", "IN") if kind in ("HUNG", "ASSIST") else s.skip(j, "IN")
-        if s.is_(k, kind) and not (kind == "TOTAL" and s.is_(k + 1, "REPS")) and not _rep_like(s, k):
+        worn = kind == "HUNG" and s.barred and not in_kg
+        if s.is_(k, kind) and not worn and not (kind == "TOTAL" and s.is_(k + 1, "REPS")) and not _rep_like(s, k):
             return Atom("L", i, k, load=replace(said, way=way))
     if s.is_(j, "PLATE") and in_kg:
         side = s.is_(j + 1, "PERSIDE")

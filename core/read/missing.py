@@ -37,6 +37,9 @@ _BETWEEN_FAIL: Final = ("ON", "ARTICLE", "AT", "IN", "FILLER", "REPS", "TO", "LA
 def fail(s: Stream, i: int) -> Found:
     """A repetition tried and missed; the number of the missed one if said, before or behind."""
     first, missed = i, None
+    if s.all[i].k["FAIL"] == "glued":
+        behind = (s.all[i].glued and s.is_(i - 1, "NUM")) or (s.is_(i - 1, "OPEN") and s.is_(i + 1, "CLOSE"))
+        return Remark("failed", None, i, i) if behind else None
     if s.all[i].k.get("AMEND") == "inline" and s.is_(i + 1, "NUM", "LOADQ") and s.is_(i + 2, "X", "FOR"):
         return None
     if s.is_(i - 1, "ORD"):

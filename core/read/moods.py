@@ -165,6 +165,8 @@ def is_other(s: Stream, i: int) -> bool:
     lexeme = s.all[i]
     if "OTHER" not in lexeme.k or i in s.used:
         return False
+    if s.is_(i - 1, "NEG", "OF") and ("NEG" in s.all[i - 1].k or lexeme.has("THAT")):
+        return False
     if lexeme.k["OTHER"] != "vocative":
         return True
     if i > 0 and (s.all[i - 1].has("ARTICLE") or s.all[i - 1].is_word("our", "that", "this", "his", "her")):

@@ -91,6 +91,8 @@ MOST_MORE: Final = 6.0
 def _twice(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None:
     if s.is_(i + 1, "MORE") and s.is_(i - 1, "THAT", "SAME"):
         return Atom("SAME", i, i + 1, lexeme.num("SETN"), text="more sets")
+    if s.is_(i - 1, "DOWN", "UP", "WORD", "KNOWN", "ON", "CHAT", "FORM", "FAIL") and not s.is_(i - 1, "NUM", "FILLER"):
+        return Atom("W", i, i, text=lexeme.text)
     del before
     return Atom("S", i, i, lexeme.num("SETN"), text="twice")
 

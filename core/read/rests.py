@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from core.evidence.exercises import EXERCISES
 from core.read.remark import Found, Remark
 from core.read.stream import Stream
 
@@ -31,6 +32,8 @@ def rest(s: Stream, i: int) -> Found:
         return None
     if _between_counts(s, i):
         return Remark("rest_s", seconds[0], i, i)
+    if _closes_sets(s, i):
+        return Remark("rest_s", seconds[0], i, i)
     j = s.skip(seconds[1] + 1, "OF", "ARTICLE", "IN", "FILLER")
     bare = s.dur(i) is None and not s.is_(i + 1, "DASH", "TO", "OR")
     off = j < len(s) and s.all[j].is_word("off") and s.is_(j + 1, "COMMA", "NUM", "THEN", "STOP")
@@ -49,6 +52,30 @@ def _between_counts(s: Stream, i: int) -> bool:
     """'5, 90 sec, 5': a time between two bare counts is the rest between them."""
     parted = s.is_(i - 1, "COMMA") and s.is_(i + 1, "COMMA") and s.is_(i, "DUR")
     return parted and s.num(i - 2) is not None and s.num(i + 2) is not None and s.dur(i + 2) is None
+
+
+def _closes_sets(s: Stream, i: int) -> bool:
+    """'60 3x8 2min', '8/leg x3 90s': a time that closes a line of sets, on a lift that is not held, is their rest."""
+    lexeme = s.all[i]
+    timed = s.is_(i, "DUR") or (lexeme.plural and s.text[lexeme.start : lexeme.end].endswith("s"))
+    seconds = lexeme.num("DUR") if s.is_(i, "DUR") else lexeme.value
+    if not timed or not SHORTEST_ALONE <= seconds <= LONGEST_ALONE or not _line_ends(s, i + 1):
+        return False
+    before = i - 1 - s.is_(i - 1, "COMMA", "DASH")
+    whole = s.is_(before, "SETQ") or (s.is_(before, "NUM") and s.is_(before - 1, "X") and not s.is_(before, "DUR"))
+    row = [k for k in range(i) if s.is_(k, "EX")]
+    ids = s.all[row[-1]].mention.ids if row and s.all[row[-1]].mention is not None else ()  # type: ignore[union-attr]
+    return whole and bool(ids) and not any(EXERCISES[one].pattern in ("hold", "carry") for one in ids)
+
+
+SHORTEST_ALONE: Final = 20.0
+"""Seconds; a time shorter than this is told as a rest only by its word (common practice, no source)."""
+LONGEST_ALONE: Final = 600.0
+"""Seconds; so is a longer one."""
+
+
+def _line_ends(s: Stream, i: int) -> bool:
+    return i >= len(s) or s.is_(i, "NL", "STOP") or (s.is_(i, "CLOSE") and _line_ends(s, i + 1))
 
 
 def _rest_length(s: Stream, i: int) -> tuple[float, int] | None:

@@ -84,6 +84,8 @@ def drop_addresses(s: Stream) -> None:
     for i in range(len(s) - 1):
         if not s.all[i].marks and s.all[i].kinds.isdisjoint(_LEADS_NO_COUNT):
             continue
+        if _cause(s, i):
+            s.use([s.skip(i + 1, "ARTICLE", "ALL", "THAT")])
         if s.is_(i, "DUR") and s.is_(i + 1, "TOTAL"):
             s.use([i, i + 1])
         if s.all[i].has("HEARTPART"):
@@ -104,6 +106,21 @@ _LEADS_NO_COUNT: Final = frozenset({"DUR", "HEARTPART"})
 def _minutes(s: Stream, i: int) -> bool:
     """Its 7 30: the minutes of a clock time, two figures."""
     return s.is_(i, "NUM") and s.all[i].text.isdigit() and len(s.all[i].text) == 2 and s.all[i].value < 60
+
+
+def _cause(s: Stream, i: int) -> bool:
+    """'dizzy after the 20 rep squats', 'on fire after 100 skips': what it comes from, told as known and no report."""
+    if not s.all[i].is_word("after"):
+        return False
+    at = s.skip(i + 1, "ARTICLE", "ALL", "THAT")
+    behind = at + 1
+    if (
+        not s.is_(at, "NUM")
+        or s.is_(behind, "X", "FOR", "KG", "LB")
+        or any(s.is_(k, "X", "LOADQ") for k in range(i, len(s)))
+    ):
+        return False
+    return at > i + 1 or s.is_(behind, "SKIP", "CARDIO", "HEARTSIGN")
 
 
 def _of_oneself(s: Stream, i: int) -> bool:
@@ -133,6 +150,9 @@ def _labels_a_set(s: Stream, i: int) -> bool:
     if not s.is_(i, "SETS") or s.is_(i, "NUM") or not s.all[i].is_word("set", "round", "sets"):
         return False
     number = s.num(i + 1)
+    run = s.is_(i + 2, "AND", "DASH", "TO") and s.num(i + 3) is not None and s.all[i].is_word("sets")
+    if run or any(s.is_(k, "PLANNED") for k in range(max(0, i - 3), i)):
+        return False
     if number is None or number != int(number) or number > MOST_LABELS or s.all[i + 1].has("REPQ", "SETQ"):
         return False
     return _names_a_set(s, i) or (s.all[i].is_word("set") and not s.is_(i + 2, "X", "REPS"))
