@@ -50,7 +50,7 @@ _PAIRS: Final[tuple[tuple[Sign, tuple[str, ...], str], ...]] = (
     ("heart", ("HEARTPART",), "HEARTSIGN"),
     ("breath", ("BREATHPART",), "WONTSETTLE"),
     ("head", ("HEADACHE",), "SUDDEN"),
-    ("nerve", ("LIMB", "PART", "FACE"), "NERVESIGN"),
+    ("nerve", ("LIMB", "PART"), "NERVESIGN"),
     ("injury", ("LIMB", "PART"), "INJURYSIGN"),
     ("swelling", ("LIMB", "PART"), "SWELL"),
     ("head", ("HEADPART",), "HIT"),
@@ -234,7 +234,17 @@ def _chest_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
 
 def _swelling_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     made = (m < p or s.all[p].text.endswith("s")) and s.all[m].is_word("blew up", "blown up", "swells", "swelled")
-    return not made and not any(s.all[i].is_word("pump", "pumped") for i in sentence)
+    return not made and not _pumped(s, p, sentence)
+
+
+def _pumped(s: Stream, p: int, sentence: range) -> bool:
+    """Muscles, both of them, that are full of blood from the work just done."""
+    if any(s.all[i].is_word("pump", "pumped", "pumping") for i in sentence):
+        return True
+    if s.all[p].text not in _TIRED or not s.all[p].text.endswith("s"):
+        return False
+    worked = any(i != p and s.all[i].has("EX", "ROUNDHEAD", "SETS", "REPS", "DROP", "FAIL") for i in sentence)
+    return worked and not any(s.all[i].has("WONTSETTLE", "DAY", "WEEKDAY", "LONG", "PAIN") for i in sentence)
 
 
 def _head_fits(s: Stream, p: int, m: int, sentence: range) -> bool:

@@ -52,6 +52,11 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "head, scalp, heads, eyebrow, head first, swede, napper"
     ),
     "FACE": "face, smile, mouth, lip, lips, cheek, eyelid, side of my face, half my face, eyebrow, tongue",
+    "DENTISTLIKE": (
+        "like after the dentist, like ive been to the dentist, like ive been at the dentist, like the dentist, like a "
+        "dentist, like dentist, like novocaine, like anaesthetic, like the dentists, like an injection"
+    ),
+    "NUMBED": "minus, freezing, beta alanine, pre workout, preworkout, wind, windy, snow, snowing, balaclava, sunburn, sunburnt, make up, makeup",
     "SPEECH": "speech, words, talking, sentences, sentence, tongue, speaking, talk, speak",
     "ROOM": (
         "room, gym, floor, world, walls, wall, ceiling, ground, horizon, platform, mirrors, lights, mirror, bar, "
@@ -725,6 +730,23 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "burn, burnt out, trashed, destroyed, are dead, were dead, absolutely dead, dead tired"
     ),
     "PUMP": (
+        "forearms blown up, forearms inflated, forearms are blown up, forearms are inflated, forearms were blown "
+        "up, forearms were inflated, biceps blown up, biceps inflated, biceps are blown up, biceps are inflated, "
+        "biceps were blown up, biceps were inflated, arms blown up, arms inflated, arms are blown up, arms are "
+        "inflated, arms were blown up, arms were inflated, quads blown up, quads inflated, quads are blown up, "
+        "quads are inflated, quads were blown up, quads were inflated, calves blown up, calves inflated, calves "
+        "are blown up, calves are inflated, calves were blown up, calves were inflated, shoulders blown up, "
+        "shoulders inflated, shoulders are blown up, shoulders are inflated, shoulders were blown up, shoulders "
+        "were inflated, delts blown up, delts inflated, delts are blown up, delts are inflated, delts were blown "
+        "up, delts were inflated, pecs blown up, pecs inflated, pecs are blown up, pecs are inflated, pecs were "
+        "blown up, pecs were inflated, triceps blown up, triceps inflated, triceps are blown up, triceps are "
+        "inflated, triceps were blown up, triceps were inflated, thighs blown up, thighs inflated, thighs are "
+        "blown up, thighs are inflated, thighs were blown up, thighs were inflated, forearms blew up, forearms "
+        "ballooned up, biceps blew up, biceps ballooned up, arms blew up, arms ballooned up, quads blew up, quads"
+        " ballooned up, calves blew up, calves ballooned up, shoulders blew up, shoulders ballooned up, delts "
+        "blew up, delts ballooned up, pecs blew up, pecs ballooned up, triceps blew up, triceps ballooned up, "
+        "thighs blew up, thighs ballooned up, "
+        "superset, supersets, drop set, dropset, drop sets, dropsets, love it, loving it, tri set, giant set, 21s, "
         "pump, pumped, pumps, vascular, gains, growth, grew, mirror, photo, flex, flexing, sleeves are too "
         "small, doms from, guys, lads, dreams, waist, jeans, shirt size, tape measure, bulk, bulking, measured, arm "
         "day, cm, blew up my, blew up from, blow up from, blow up my, blown up from, reppers, burnout, burnouts, myo "
@@ -853,7 +875,9 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "weight through"
     ),
     "PRESSLIKE": (
-        "like a belt, like a strap, a belt being, like a seatbelt, like a seat belt, like a corset, like a band, "
+        "hand round, hand around, hands round, hands around, fist round, fist around, belt round, belt around, strap "
+        "round, strap around, rope round, rope around, band round, band around, arms round, arms around, wrapped round, "
+        "wrapped around, like a hand, squeezed by, gripped by, like a belt, like a strap, a belt being, like a seatbelt, like a seat belt, like a corset, like a band, "
         "strap being, being tightened, being wrapped, notch too, like a bra, ratchet, like my bra, bra strap is, like "
         "my bra strap"
     ),
@@ -1118,6 +1142,8 @@ FRAMES: Final[tuple[FrameRow, ...]] = (
     ("head", "HIT ME CONFUSED GYMTHING", 12),
     ("head", "HEADISH BURST PAINY", 9),
     ("head", "FACE LOPSIDED !DRUNK", 5),
+    ("head", "FACE DENTISTLIKE", 7),
+    ("head", "FACE DEADISH !DRUNK|COLD|LAUGH|NUMBED", 6),
     ("head", "ONEEYE LOPSIDED", 3),
     ("head", "SPEECH GARBLED !THANKS|DRUNK", 5),
     ("head", "SLUR ME !DRUNK", 4),

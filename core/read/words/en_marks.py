@@ -81,6 +81,8 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "unable": "cant, couldnt, havent, hasnt",
     # words of an ache that are much else
     "vague": "off, tight, tightness, talking, problem, issue, issues, trouble, pulled, rolled, funny, crunchy",
+    # what blows muscles up for an hour
+    "pumping": "superset, supersets, dropset, drop set, popeye, vascular, gains, mirror, burnout, burnouts, arm day, leg day",
     # what stands before how old or tall one is
     "who am": "im, i am, am",
     "whens": "before, after, while, until, till, when, once, since",
