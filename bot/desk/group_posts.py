@@ -4,6 +4,7 @@ One look at one challenge is one transaction. What is posted is core's; when, is
 """
 
 import json
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
 from typing import Final
@@ -18,6 +19,7 @@ from bot.store.challenges import Open
 from bot.store.outbox import Letter, Recipe
 from core import due
 from core.challenge.standings import table
+from core.model.challenge import Record
 from core.model.outcome import Button
 from core.say import group as says
 
@@ -121,10 +123,11 @@ def _close_of(conn: Connection, found: Open, week: int) -> datetime:
 
 def _close(conn: Connection, found: Open, week: int, now: datetime) -> None:
     """Close the weeks up to that one; of several (the service was away) only the newest is posted."""
-    made = table(found.noun, contest.records(conn, found), week)
+    records = contest.records(conn, found)
     contest.seal(conn, found, found.noun.starts + timedelta(weeks=week) - timedelta(days=1))
     challenges.mark(conn, found.id, closed=week, post=None, said=None)
-    if made.standings:
+    if found.post is not None or _tells_more(found, records, week):
+        made = table(found.noun, records, week)
         _post(conn, found, says.standings(group_words.voice(found), found.noun, made, closed=True), now)
 
 
@@ -132,7 +135,7 @@ def _keep_posted(conn: Connection, found: Open, now: datetime) -> None:
     """The week's standings in one message: sent when there is something to say, written over when it changes."""
     records = contest.records(conn, found)
     week = found.closed + 1
-    if not any(found.noun.week_of(day.on) == week for record in records for day in record.days):
+    if found.post is None and not _tells_more(found, records, week):
         return
     text = says.standings(group_words.voice(found), found.noun, table(found.noun, records, week), closed=False)
     if text == found.said:
@@ -140,6 +143,15 @@ def _keep_posted(conn: Connection, found: Open, now: datetime) -> None:
     letter = Letter(text, kind="post", chat=found.chat, thread=found.thread)
     post = outbox.queue(conn, letter, now) if found.post is None else outbox.rewrite(conn, found.post, letter, now)
     challenges.mark(conn, found.id, post=post, said=text)
+
+
+def _tells_more(found: Open, records: Sequence[Record], week: int) -> bool:
+    """Whether there was any chance since the last close: else there is nothing to say."""
+    before, now = (
+        [(one.who, one.points, one.kept, one.planned) for one in sorted(table_.standings, key=lambda one: one.who)]
+        for table_ in (table(found.noun, records, found.closed), table(found.noun, records, week))
+    )
+    return before != now
 
 
 def _post(conn: Connection, found: Open, text: str, now: datetime, buttons: tuple[Button, ...] = ()) -> None:

@@ -108,6 +108,29 @@ async def test_after_an_absence_only_the_newest_close_is_posted(tmp_path: Path) 
         assert (await the(here)).closed == 2
 
 
+async def test_a_week_in_which_nobody_had_a_chance_passes_in_silence(tmp_path: Path) -> None:
+    async with world(tmp_path, "Ruth") as here:
+        for day in (0, 3):
+            here.to(day, 18)
+            await here.train(RUTH)
+        here.to(4, 11)
+        await here.look()
+        await here.in_group(RUTH, "pause")
+        here.to(7, 11)
+        (closed,) = await here.look()
+        assert closed.startswith("Six: week 1 of 3 is closed.")
+        for day in (8, 11, 14):
+            here.to(day, 11)
+            assert await here.look() == []
+        assert (await the(here)).closed == 2
+        await here.in_group(RUTH, "back")
+        here.to(17, 18)
+        await here.train(RUTH)
+        here.to(18, 11)
+        (post,) = await here.look()
+        assert post.split("\n")[:2] == ["Six, week 3 of 3.", "1. R-h: 100 points, 3 of 3 sessions"]
+
+
 async def test_a_new_name_of_the_chat_that_wrote_before_it_told_of_its_move(tmp_path: Path) -> None:
     async with world(tmp_path, "Ruth") as here:
         new = {"chat": -1009, "private": False, "title": "Harbour Street"}
