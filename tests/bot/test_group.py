@@ -3,12 +3,15 @@
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
+from typing import Any
 from zoneinfo import ZoneInfo
 
 import pytest
 from sqlalchemy import Connection
 
 from bot.desk import group_posts
+from bot.making import ARTIST
+from bot.pictures import standings_picture
 from bot.ports import Sent
 from bot.store import erase, people
 from bot.store.tables import outbox
@@ -153,6 +156,29 @@ async def test_the_last_picture_is_drawn_elsewhere_and_of_those_who_are_there_th
         assert end.attachment is not None
         assert b"R-h" in end.attachment[1]
         assert b"T-s" not in end.attachment[1]
+
+
+async def test_the_last_picture_speaks_the_groups_language(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    asked: list[Any] = []
+
+    async def draw(work: Any, *made: Any) -> bytes:
+        asked.append(work)
+        return standings_picture("x", *made)
+
+    monkeypatch.setattr(ARTIST, "draw", draw)
+    async with world(tmp_path, "Ruth") as here:
+        await here.room.store.write(partial(_speaks, name="Ines", language="de"))
+        for day in (14, 17):
+            here.to(day, 18)
+            await here.train(RUTH)
+        here.to(21, 11)
+        assert (await here.look())[-1].startswith("Six ist vorbei.")
+        assert [work.args for work in asked] == [("Six: Punkte von hundert",)]
+
+
+def _speaks(conn: Connection, name: str, language: str) -> None:
+    who = people.by_name(conn, name)[0].id
+    people.set_profile(conn, who, replace(people.profile(conn, who), language=language))
 
 
 async def test_where_no_pictures_are_shown_the_end_is_told_in_words(tmp_path: Path) -> None:

@@ -19,6 +19,7 @@ async def test_joining_by_press_and_by_words_with_a_name_of_ones_own(tmp_path: P
             "Member 3 is in. Counting starts on Monday 2 March.",
         ]
         assert (await here.in_group(MIRA, "join as r-h"))[0].startswith("Somebody here is shown as r-h already")
+        assert (await here.in_group(MIRA, "join as R\u200b-h"))[0].startswith("Somebody here is shown as R-h already")
         assert await here.in_group(PIET, "join as The Bell") == ["Shown as The Bell from now on."]
         assert await here.in_group(MIRA, "join as " + "x" * 40) == [
             "That name is too long to show. Up to 24 characters, please."

@@ -5,8 +5,10 @@ from typing import Any
 
 import pytest
 
-from bot.channels.telegram_shape import Me, next_offset, open_update, raw_update
+from bot.channels.telegram import COMMANDS
+from bot.channels.telegram_shape import OURS, Me, next_offset, open_update, raw_update
 from bot.ports import Back, Gone, Malformed, Media, Nothing, Opened, Press, Renamed, Words
+from core.challenge.spoken import spoken
 from tests.bot.api_updates import BOT_ID, USERNAME, edit, membership, message, press, text, us, user
 
 ME = Me(BOT_ID, USERNAME)
@@ -44,6 +46,8 @@ def test_an_edit_names_the_message_it_changes() -> None:
         (f"/start@{USERNAME} CoDe", "/start CoDe", True),
         (f"/next@{USERNAME.upper()} please", "/next please", True),
         ("/next@another_bot", "/next@another_bot", False),
+        ("/roll 20", "/roll 20", False),
+        (f"/roll@{USERNAME} 20", "/roll 20", True),
         (f"@{USERNAME} squat 60x8", "squat 60x8", True),
         (f"@{USERNAME.title()}, squat 60x8", "squat 60x8", True),
         (f"squat 60x8 @{USERNAME}", "squat 60x8", True),
@@ -223,3 +227,11 @@ def test_the_offset_comes_from_real_ids_only() -> None:
     assert next_offset(batch) == 8
     assert next_offset(batch[1:2]) is None
     assert len({raw.update_id for raw in batch}) == 4
+
+
+def test_the_menus_commands_and_the_challenges_are_ours_in_a_group() -> None:
+    assert {word for word, _ in COMMANDS} <= OURS
+    openings = ("challenge 3 weeks", "end challenge", "open challenge", "new challenge")
+    for said in (*openings, "join as Me", "leave", "pause", "back", "standings", "points"):
+        assert spoken(said) is not None
+        assert said.split()[0] in OURS

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from core.challenge.spoken import joining_of, opening_of, spoken
+from core.challenge.spoken import joining_of, opening_of, same_name, spoken
 from core.challenge.striking import Struck, struck
 from core.evidence.numbers import NUMBERS
 from core.model.challenge import Challenge
@@ -97,3 +97,24 @@ def test_joining_names_and_teams() -> None:
 )
 def test_the_coach_takes_a_session_out_or_puts_it_back(text: str, expected: Struck | None) -> None:
     assert struck(text, TODAY) == expected
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "same"),
+    [
+        ("Heron", "heron", True),
+        ("Heron", "He\u200bron", True),
+        ("Heron", "\u202eHeron", True),
+        ("Heron", "Ｈeron", True),
+        ("Zoë", "Zoe\u0308", True),
+        ("Heron", "Herons", False),
+        ("Zoë", "Zoe", False),
+    ],
+)
+def test_names_that_look_the_same_are_the_same(one: str, other: str, same: bool) -> None:
+    assert same_name(one, other) is same
+
+
+def test_a_name_of_nothing_visible_is_none() -> None:
+    assert joining_of("as \u200b\u2060", ()).shown is None
+    assert joining_of("as  The\u200b  Bell", ()).shown == "The Bell"
