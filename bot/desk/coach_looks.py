@@ -63,13 +63,19 @@ _GO: Final[dict[str, tuple[tuple[str, str], ...]]] = {
     "screening": (("attention.go.ask", "tell {name} {ask}"), ("attention.go.clear", "clear {name}")),
     "ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
     "old_ache": (("attention.go.ask", "tell {name} {ache}"), ("attention.go.week", "week of {name}")),
+    "back": (("attention.go.back", "tell {name} {back}"), ("attention.go.week", "week of {name}")),
     "praise": (("attention.go.praise", "tell {name} {praise}"),),
     "rung": (("attention.go.swap", "swap {exercise} for {other} for {name}"), ("attention.go.week", "week of {name}")),
     "missed": (("attention.go.ask", "tell {name} {ask}"),),
     "silence": (("attention.go.ask", "tell {name} {ask}"),),
 }
 """The buttons under a concern: label and the order that stands for it. Others show the week."""
-_WORDS: Final = {"ask": "how are you?", "ache": "how is it today?", "praise": "well done"}
+_WORDS: Final = {
+    "ask": "how are you?",
+    "ache": "how is it today?",
+    "praise": "well done",
+    "back": "good to have you back",
+}
 
 
 def _acts_on(office: Office, one: Concern) -> Iterator[Button]:

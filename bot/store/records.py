@@ -3,12 +3,13 @@
 from collections import defaultdict
 from collections.abc import Iterable
 from datetime import date, datetime, timedelta
-from typing import Final
+from typing import Any, Final
 from zoneinfo import ZoneInfo
 
 from sqlalchemy import BindParameter, Connection, bindparam, func, select
 
 from bot.store import coaching
+from bot.store.desk_tables import plan_version
 from bot.store.history import sessions
 from bot.store.shapes import noun_of
 from bot.store.tables import act, chat, day_plan, hold, lifter, person, plan
@@ -38,6 +39,11 @@ _OFF: Final = select(day_plan.c.person, day_plan.c.on).where(
 _FIRST: Final = (
     select(act.c.person, func.min(act.c.on).label("on")).where(act.c.person.in_(_KEYS)).group_by(act.c.person)
 )
+_VERSIONS: Final = (
+    select(plan_version.c.person, plan_version.c.by, plan_version.c.at, plan_version.c.body)
+    .where(plan_version.c.person.in_(_KEYS))
+    .order_by(plan_version.c.id)
+)
 _ZONES: Final = select(person.c.id, person.c.zone).where(person.c.id.in_(_KEYS))
 """The statements, made once: making one costs more than its running."""
 
@@ -60,6 +66,7 @@ def _some(conn: Connection, keys: list[int], now: datetime) -> dict[int, Record]
     heard = _heard(conn, keys)
     asked = coaching.set_ranges(conn, keys)
     off = _called_off(conn, keys, now.date() - BACK)
+    versions = _versions(conn, keys)
     waiting: dict[int, list[str]] = defaultdict(list)
     for one in coaching.questions_about(conn, keys, "target"):
         if one.about is not None:
@@ -77,12 +84,13 @@ def _some(conn: Connection, keys: list[int], now: datetime) -> dict[int, Record]
             plan=noun_of(Plan, plans[row.id]) if row.id in plans else Plan(),
             sessions=sessions(conn, row.id, today - BACK, today + timedelta(days=1)),
             # someone's history may be older than their joining (a gym that was filled)
-            joined=first.get(row.id) or row.joined.astimezone(zone).date(),
+            joined=min(filter(None, (first.get(row.id), row.joined.astimezone(zone).date()))),
             heard=last.astimezone(zone).date() if last else None,
             called_off=tuple(off.get(row.id, ())),
             held=held.get(row.id),
             waiting=tuple(waiting.get(row.id, ())),
             sets_asked=asked.get(row.id, {}),
+            plans=_in_force(versions.get(row.id, ()), zone),
         )
     return records_
 
@@ -107,3 +115,17 @@ def zones(conn: Connection, who: Iterable[int]) -> dict[int, ZoneInfo]:
     """Each person's zone."""
     rows = conn.execute(_ZONES, {"keys": list(who)})
     return {row.id: ZoneInfo(row.zone) for row in rows}
+
+
+def _versions(conn: Connection, keys: list[int]) -> dict[int, list[Any]]:
+    found: dict[int, list[Any]] = defaultdict(list)
+    for row in conn.execute(_VERSIONS, {"keys": keys}):
+        found[row.person].append(row)
+    return found
+
+
+def _in_force(rows: Iterable[Any], zone: ZoneInfo) -> tuple[tuple[date, Plan], ...]:
+    """Each plan from its day on; one of which nobody noted when it came was always there."""
+    return tuple(
+        (date.min if row.by is None else row.at.astimezone(zone).date(), noun_of(Plan, row.body)) for row in rows
+    )

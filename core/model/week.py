@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Literal
+from typing import Final, Literal
 
 from core.model.acts import Sign
 from core.model.lifter import Ache, Lifter
@@ -60,6 +60,14 @@ class Record:
     standings: tuple[Standing, ...] = ()
     proposals: tuple[Proposal, ...] = ()
     sets_asked: Mapping[str, tuple[int, int]] = field(default_factory=dict)
+    plans: tuple[tuple[date, Plan], ...] = ()
+    """Each plan with the first day of its being in force, oldest first; none: ``plan`` always was."""
+
+    def plan_on(self, on: date) -> Plan:
+        """The plan that was in force on that day; before the first of them nothing was planned."""
+        if not self.plans:
+            return self.plan
+        return next((plan for since, plan in reversed(self.plans) if since <= on), Plan())
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,6 +137,12 @@ class WeekFacts:
     easier: bool = False
     easier_next: bool = False
     span: tuple[float, float] = (0.0, 0.0)
+    heard: date | None = None
+    """The last day with any message, where it lies before the week."""
+
+
+OFFERED: Final = frozenset({"back", "praise"})
+"""Rows of attention that need nothing: a word is worth it, and offered."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,7 @@ from typing import Final
 from core.evidence.desk import desk_value
 from core.evidence.ladders import rung_above
 from core.evidence.numbers import value
-from core.model.week import Concern, Record
+from core.model.week import OFFERED, Concern, Record
 from core.review import seen
 
 
@@ -26,6 +26,8 @@ class Row:
     id: str
     why_here: str
     when: Callable[[Record, date], Concern | None]
+    dawn: Callable[[Record, date], Concern | None] | None = None
+    """What stands for ``when`` in the morning word, where yesterday as a whole is told, each day once."""
     lasting: bool = False
     """It stays true for weeks: in the morning word it is said after a session that shows it, not every day."""
     fresh: Callable[[Record, Concern, date], bool] = lambda _record, _found, _today: True
@@ -150,9 +152,33 @@ def _silence(record: Record, today: date) -> Concern | None:
     return Concern("silence", record.name, count=days, on=last) if days >= desk_value("attention.silent_days") else None
 
 
+def _back(record: Record, today: date) -> Concern | None:
+    for on in (today, today - timedelta(days=1)):
+        if found := _back_on(record, on):
+            return found
+    return None
+
+
+def _back_yesterday(record: Record, today: date) -> Concern | None:
+    return _back_on(record, today - timedelta(days=1))
+
+
+def _back_on(record: Record, on: date) -> Concern | None:
+    before = seen.back_after(record, on)
+    return Concern("back", record.name, count=(on - before).days, on=before) if before is not None else None
+
+
 def _praise(record: Record, today: date) -> Concern | None:
+    return _praise_through(record, today, today)
+
+
+def _praise_yesterday(record: Record, today: date) -> Concern | None:
+    return _praise_through(record, today, today - timedelta(days=1))
+
+
+def _praise_through(record: Record, today: date, last_day: date) -> Concern | None:
     since = today - timedelta(days=int(desk_value("attention.praise_days")))
-    steps = seen.steps(record, since, today)
+    steps = seen.steps(record, since, last_day)
     if not steps:
         return None
     last = steps[-1]
@@ -215,21 +241,29 @@ ROWS: Final = (
         _silence,
         fresh=lambda _record, found, _today: found.count % desk_value("attention.silent_days") == 0,
     ),
-    Row("praise", "A step made is worth a word, after all that needs one.", _praise),
+    Row(
+        "back",
+        "Who comes back after missed sessions is glad of a word, and nothing has to be done.",
+        _back,
+        dawn=_back_yesterday,
+    ),
+    Row("praise", "A step made is worth a word, after all that needs one.", _praise, dawn=_praise_yesterday),
 )
 """Most urgent first."""
 
-NEEDS: Final = tuple(row.id for row in ROWS if row.id != "praise")
-"""Rows that need a word; praise is offered."""
+NEEDS: Final = tuple(row.id for row in ROWS if row.id not in OFFERED)
+"""Rows that need a word; the others are offered."""
 
 
 def concern_of(record: Record, today: date, *, morning: bool = False) -> Concern | None:
     """The most urgent concern about one client, if there is one. ``morning``: lasting ones only when they are fresh."""
     trained = bool(seen.days_trained(record, today - timedelta(days=1), today))
     for row in ROWS:
-        found = row.when(record, today) if trained or not (morning and row.lasting) else None
+        when = row.dawn if morning and row.dawn is not None else row.when
+        found = when(record, today) if trained or not (morning and row.lasting) else None
         if found is not None:
-            return replace(found, still=morning and not row.fresh(record, found, today))
+            known = row.when(record, today - timedelta(days=1)) is not None
+            return replace(found, still=morning and known and not row.fresh(record, found, today))
     return None
 
 

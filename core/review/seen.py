@@ -30,7 +30,7 @@ def days_planned(record: Record, first: date, last: date) -> tuple[date, ...]:
     """Days on which the plan has a session: not before the plan starts or the client joined."""
     start = max(first, record.joined, record.plan.starts or first)
     span = (start + timedelta(days=n) for n in range((last - start).days + 1))
-    return tuple(day for day in span if record.plan.on(day.weekday()) is not None)
+    return tuple(day for day in span if record.plan_on(day).on(day.weekday()) is not None)
 
 
 def missed_in_a_row(record: Record, today: date) -> tuple[date, ...]:
@@ -39,6 +39,16 @@ def missed_in_a_row(record: Record, today: date) -> tuple[date, ...]:
     since = trained[-1] + timedelta(days=1) if trained else record.joined
     planned = days_planned(record, max(since, today - timedelta(days=28)), today - timedelta(days=1))
     return tuple(day for day in planned if day not in record.called_off)
+
+
+def back_after(record: Record, on: date) -> date | None:
+    """The last day trained before planned days were missed, where that day is the first one trained again."""
+    before = days_trained(record, date.min, on - timedelta(days=1))
+    if not before or on not in days_trained(record, on, on):
+        return None
+    planned = days_planned(record, before[-1] + timedelta(days=1), on - timedelta(days=1))
+    missed = [day for day in planned if day not in record.called_off]
+    return before[-1] if len(missed) >= desk_value("attention.missed") else None
 
 
 def met(session: Session) -> bool:

@@ -38,6 +38,7 @@ def week_of(
         proposals=record.proposals,
         held=record.held,
         has_plan=bool(record.plan.days),
+        heard=record.heard if record.heard is not None and record.heard < first else None,
         easier=record.plan.is_easier(middle),
         easier_next=record.plan.is_easier(middle + timedelta(weeks=1)),
     )

@@ -10,7 +10,7 @@ from core.model.acts import AcheAct
 from core.model.course import PictureWords
 from core.model.lifter import Ache
 from core.model.quantities import Way, from_kg
-from core.model.week import ChangeSeen, Concern, Honesty, MuscleLoad, Proposal, Standing, WeekFacts
+from core.model.week import OFFERED, ChangeSeen, Concern, Honesty, MuscleLoad, Proposal, Standing, WeekFacts
 from core.say import body, figures
 from core.say.progress import muscle
 from core.say.render import Voice
@@ -48,12 +48,12 @@ def attention(voice: Voice, found: Sequence[Concern], clients: int, today: date)
         return voice.say("attention.empty")
     fresh = [one for one in found if not one.still]
     still = [one for one in found if one.still]
-    needs = [one for one in fresh if one.row != "praise"]
+    needs = [one for one in fresh if one.row not in OFFERED]
     lines = [_attention_head(voice, len(needs), len(still), clients)]
     lines += [concern(voice, one, today) for one in needs[:SHOWN]]
     if still:
         lines.append(voice.say("attention.still", list=voice.listed([concern(voice, one, today) for one in still])))
-    praise = [one for one in fresh if one.row == "praise"][: max(SHOWN - len(needs), 0)]
+    praise = [one for one in fresh if one.row in OFFERED][: max(SHOWN - len(needs), 0)]
     if praise:
         lines += [voice.say("attention.praise.head"), *(concern(voice, one, today) for one in praise)]
     shown = (*needs[:SHOWN], *praise)
@@ -136,6 +136,10 @@ def _held(voice: Voice, facts: WeekFacts) -> str:
     if facts.held == "screening":
         return voice.say("review.held.screening")
     return voice.say("review.held", sign=voice.say(f"sign.{facts.held}")) if facts.held else ""
+
+
+def _heard(voice: Voice, facts: WeekFacts) -> str:
+    return voice.say("review.heard", day=voice.date(facts.heard)) if facts.heard is not None and not facts.sets else ""
 
 
 def _easier(voice: Voice, facts: WeekFacts) -> str:
@@ -281,5 +285,5 @@ def _some(voice: Voice, texts: list[str]) -> str:
     return voice.listed([*texts[:_TOP], *([voice.say("review.more", n=more)] if more > 0 else [])])
 
 
-_PARTS: Final = (_head, _held, _easier, _steps, _trend, _muscles, _honesty, _aches, _changes, _proposes)
+_PARTS: Final = (_head, _heard, _held, _easier, _steps, _trend, _muscles, _honesty, _aches, _changes, _proposes)
 """The lines of a week, in their order."""

@@ -138,6 +138,8 @@ CASES: list[tuple[str, Record, str | None]] = [
     ("silent for a week, and nothing was due", record(session(ago(4), 8, 8, 8), heard=ago(9)), None),
     ("a step yesterday", record(GOOD, session(ago(1), 9, 9, 9, asked=9, way="reps")), "praise"),
     ("a step three days ago", record(GOOD, session(ago(3), 9, 9, 9, asked=9, way="reps")), None),
+    ("back after two missed", record(session(ago(12), 8, 8, 8), session(ago(1), 8, 8, 8)), "back"),
+    ("back after one missed", record(session(ago(6), 8, 8, 8), session(ago(1), 8, 8, 8)), None),
     ("not met, no step", record(GOOD, session(ago(1), 9, 9, 8, asked=9, way="reps")), None),
 ]
 
@@ -167,6 +169,38 @@ def test_a_morning_calls_to_mind_what_has_not_changed(record_: Record, days: int
     asked = concern_of(record_, ago(days))
     assert asked is not None
     assert not asked.still
+
+
+def test_a_step_is_told_on_one_morning_only() -> None:
+    step = record(GOOD, session(ago(0), 9, 9, 9, asked=9, way="reps"))
+    assert row_of(concern_of(step, TODAY)) == "praise"
+    told = [row_of(concern_of(step, TODAY + timedelta(days=n), morning=True)) for n in range(3)]
+    assert told == [None, "praise", None]
+
+
+def test_what_was_true_for_the_first_time_today_is_no_old_news() -> None:
+    mondays = Plan((PLAN.days[0],))
+    weekly = record(session(ago(7), 8, 8, 8), heard=ago(7), plan=mondays)
+    days = [concern_of(weekly, TODAY + timedelta(days=n), morning=True) for n in range(3)]
+    first = next(one for one in days if one is not None)
+    assert (first.row, first.count, first.still) == ("silence", 8, False)
+    assert days[2] is not None
+    assert days[2].still
+
+
+def test_a_plan_counts_from_the_day_on_which_it_came() -> None:
+    """A plan written in the middle of a week asks for nothing of the days before it; the one before it does."""
+    late = replace(record(), plans=((ago(1), record().plan),))
+    assert [week_of(one, TODAY).planned for one in (record(), late)] == [2, 1]
+    daily = Plan(tuple(TrainingDay(day, time(18), "", ()) for day in range(7)))
+    changed = replace(record(), plans=((date.min, daily), (ago(1), record().plan)), joined=ago(30))
+    assert week_of(changed, TODAY).planned == 6
+
+
+def test_a_week_without_a_word_says_since_when() -> None:
+    quiet = record(session(ago(20), 8, 8, 8), heard=ago(9))
+    assert "Nothing heard since" in desk.week(VOICE, week_of(quiet, TODAY))
+    assert "Nothing heard" not in desk.week(VOICE, week_of(replace(quiet, heard=ago(2)), TODAY))
 
 
 def test_what_has_not_changed_is_one_line_after_what_is_new() -> None:

@@ -270,8 +270,9 @@ class _Trains:
         slipped = _slip(text, now.chance) if now.chance.random() < manner.slips else text
         answers = await now.say(self.number, slipped)
         asked = any(data.startswith("a:") for one in answers for _, data in one.buttons)
-        if asked and slipped != text:
-            await now.say(self.number, text)
+        if asked and slipped != text:  # the line that was not understood, put right
+            lines = zip(text.split("\n"), slipped.split("\n"), strict=True)
+            await now.say(self.number, "\n".join(right for right, wrong in lines if right != wrong))
 
 
 def _ago(now: Month) -> float:
