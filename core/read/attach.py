@@ -127,7 +127,12 @@ def _failed(placed: Placed, sets: Sets) -> None:
     act = sets[home][-1]
     missed = placed.remark.value
     reps = act.reps
-    if isinstance(missed, float) and act.reps is not None and missed - 1 < act.reps and len(sets[home]) == 1:
+    if (
+        isinstance(missed, float)
+        and act.reps is not None
+        and missed - 1 < act.reps
+        and (len(sets[home]) == 1 or placed.remark.last_only or placed.near_last)
+    ):
         reps = int(missed) - 1
     if missed is None and reps == 1 and placed.after == home and not placed.apart:
         reps = 0

@@ -8,6 +8,7 @@ from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.changes import changed
 from core.read.lexeme import Lexeme
 from core.read.loads_said import bar_said, load_said
+from core.read.remark import MOST_LAST
 from core.read.stream import Stream
 from core.read.totals import of_the_aimed, sums_up
 
@@ -126,6 +127,10 @@ def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
     return not s.is_(i + 1, *counts) and not s.is_(i - 1, "X", "FOR", "NUM", "SLASH", "LOADQ", "GOT")
 
 
+def _ends(s: Stream, i: int) -> bool:
+    return i >= len(s) or s.is_(i, "COMMA", "STOP", "NL", "CLOSE")
+
+
 _OF_THE_LAST: Final = ("ON", "BE", "FEEL", "FORM", "SLOW", "WITH", "LEFT", "RIGHT")
 
 
@@ -147,8 +152,6 @@ def _pair_at(s: Stream, i: int) -> bool:
 
 LEAST_PAIRS: Final = 2
 """One such pair alone can be two sets as well."""
-MOST_LAST: Final = 5.0
-"""'The last 2 were ugly': so many last repetitions are spoken of at most (common practice, no source)."""
 
 
 def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
@@ -157,7 +160,11 @@ def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
         return Atom("W", i, i, text="one")
     if sums_up(s, i, lexeme):
         return Atom("W", i, i, text=lexeme.text)
-    if s.is_(i - 1, "LAST") and 1 < lexeme.value <= MOST_LAST and s.is_(i + 1, *_OF_THE_LAST):
+    if (
+        s.is_(i - 1, "LAST")
+        and 1 < lexeme.value <= MOST_LAST
+        and (s.is_(i + 1, *_OF_THE_LAST) or (s.all[i - 1].text.startswith("on ") and _ends(s, i + 1)))
+    ):
         return Atom("W", i, i, text=lexeme.text)
     soon = s.is_(i - 1, "IN") and s.all[i - 1].is_word("in") and not s.is_(i + 1, "SETS", "X", "EX")
     some = not s.is_(i - 1, "X", "FOR", "AT") and any(one.is_word("ones") for one in s.all[i + 1 : i + 3])

@@ -8,6 +8,9 @@ from core.read.stream import Stream
 MOST_RESERVE: Final = 10.0
 """The scale's end: reserve and RPE run from 0 to 10 (the reading contract)."""
 
+MOST_LAST: Final = 5.0
+"""'The last 3 were ugly': so many last repetitions are spoken of at most (common practice, no source)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Remark:

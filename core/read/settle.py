@@ -223,7 +223,7 @@ class Settler:
         return Doubt("load")
 
     def _no_load(self, group: Group, numbers: list[float]) -> Doubt:
-        if len(numbers) == 2 and numbers[0] == numbers[1] and self._likely.can_be_load(numbers[0]):
+        if len(numbers) == 2 and numbers[0] == numbers[1]:
             return self._two_ways(replace_group(group, reps=[group.reps[-1]]), numbers[0])
         return Doubt("load")
 

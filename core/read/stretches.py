@@ -165,12 +165,28 @@ def _paced(s: Stream, piece: Piece) -> bool:
     )
 
 
+_SAID_AHEAD: Final = (
+    "REST",
+    "BETWEEN",
+    "NOREST",
+    "FORM",
+    "FORMNOUN",
+    "ZERORIR",
+    "RANGE",
+    "RPE",
+    "RIR",
+    "TANK",
+    "TEMPO",
+)
+
+
 def _rested(s: Stream, piece: Piece) -> bool:
-    """A rest said ahead of the name, alone in its piece ('60 sec rests, cable fly ...'), and not one just taken."""
+    """A remark ahead of the name, alone in its piece ('60 sec rests, cable fly ...', 'form was solid. goblets ...'),
+    and not a rest just taken."""
     inside = range(piece.first, piece.last)
-    rest = any(i in s.used and s.all[i].has("REST", "BETWEEN", "NOREST") for i in inside)
-    alone = all(i in s.used or s.all[i].has("FILLER", "ARTICLE", "WITH") for i in inside)
-    return rest and alone and not s.is_(piece.last, "THEN") and not any(s.all[i].is_word("after") for i in inside)
+    said = any(i in s.used and s.all[i].has(*_SAID_AHEAD) for i in inside)
+    alone = all(i in s.used or s.all[i].has("FILLER", "ARTICLE", "WITH", "ALL", "DAY", "BE", "ON") for i in inside)
+    return said and alone and not s.is_(piece.last, "THEN") and not any(s.all[i].is_word("after") for i in inside)
 
 
 def _shared(s: Stream, piece: Piece) -> bool:

@@ -8,6 +8,7 @@ from core.model.acts import Alarm, Sign
 from core.read.aches import aches
 from core.read.dismissal import dismissed
 from core.read.frames import Frames
+from core.read.lexeme import Lexeme
 from core.read.lexicon import FIGURE
 from core.read.pairs import signs
 from core.read.stream import Stream
@@ -52,6 +53,16 @@ def _name_no_lift(s: Stream) -> None:
             s.use([i])
 
 
+def _of_a_rep(lexeme: Lexeme) -> bool:
+    """'squeeze up top', 'hold at the top': a part of the repetition, told in one phrase, and no pressure anywhere."""
+    return lexeme.has("TOP", "BOTTOM") and lexeme.text.split(" ")[0] in _OF_A_REP and " " in lexeme.text
+
+
+_OF_A_REP: Final = frozenset(
+    {"squeeze", "squeezes", "squeezed", "squeezing", "hold", "holds", "pause", "pauses", "peak"}
+)
+
+
 def _framed(s: Stream, frames: Frames) -> list[Told]:
     """What the frames of small words tell, by lexemes instead of words. The leg of a leg curl is no body part."""
     words: list[str] = []
@@ -66,7 +77,7 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
         text = f"{lexeme.value:.0f}" if lexeme.spelled and lexeme.value >= 100 else lexeme.text
         if text[-1:] == "s" and s.text[lexeme.end - 2 : lexeme.end - 1] in APOSTROPHES:
             text = text[:-1]
-        text = "" if FIGURE in kinds else text
+        text = "" if FIGURE in kinds or _of_a_rep(lexeme) else text
         *parts, last = text.split(" ") if " " in text else (text,)
         if parts and "EX" in kinds and "PART" not in kinds and "LIMB" not in kinds:
             parts = [""] * len(parts)

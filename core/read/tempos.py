@@ -158,7 +158,8 @@ def _seconds_first(s: Stream, i: int) -> Found:
         seconds, k = bare, k + 1
     j = s.skip(k, "COUNT", "SEC", "SLOW", "ON", "ARTICLE", "OF", "DASH", "FOR", "HOLDWORD", "FILLER", "IN", "TO", "AT")
     if not s.is_(j, *_PHASES):
-        return None
+        held = s.dur(i) is not None and s.is_(i + 1, "HOLDWORD") and _lowered_before(s, i)
+        return Remark("tempo", (None, s.dur(i), None, None), i, i + 1) if held else None
     if seconds is None:
         plain = (
             (s.all[j].is_word("down", "up", "doon") or s.all[j].text.startswith("to ") or s.is_(j, "BOTTOM"))
@@ -185,6 +186,12 @@ def _seconds_first(s: Stream, i: int) -> Found:
     while s.is_(first - 1, "WITH", "ABOUT", "SLOW"):
         first -= 1
     return Remark("tempo", _phase(s, j, seconds), first, j)
+
+
+def _lowered_before(s: Stream, i: int) -> bool:
+    """'4 sec down 2 sec hold': right behind the lowering, a hold is at the bottom."""
+    before = i - 1 - s.is_(i - 1, "COMMA", "AND", "THEN")
+    return before in s.used and s.all[before].has("ECC")
 
 
 def _phase_follows(s: Stream, i: int) -> bool:

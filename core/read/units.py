@@ -163,6 +163,16 @@ def _long_durations(lexemes: list[Lexeme]) -> list[Lexeme]:
     return out
 
 
+def _few(lexemes: list[Lexeme], i: int) -> bool:
+    """A count of sets that ends its line: '1 min 15 x2'."""
+    few = i < len(lexemes) and "NUM" in lexemes[i].k and lexemes[i].value <= MOST_TIMES
+    return few and (i + 1 >= len(lexemes) or lexemes[i + 1].has("NL", "STOP", "COMMA"))
+
+
+MOST_TIMES: Final = 5.0
+"""A longer row of holds is not counted behind an x (common practice, no source)."""
+
+
 def _adds_seconds(lexemes: list[Lexeme], i: int) -> bool:
     lexeme = lexemes[i]
     if "DUR" in lexeme.k:
@@ -175,6 +185,7 @@ def _adds_seconds(lexemes: list[Lexeme], i: int) -> bool:
     if lexeme.has("REPQ", "SETQ", "LOADQ", "TIMESQ"):
         return False
     follow = lexemes[i + 1] if i + 1 < len(lexemes) else None
-    if follow is not None and follow.has("X", "NUM", "SLASH"):
+    times = follow is not None and follow.has("X") and _few(lexemes, i + 2) and lexeme.value % 5 == 0
+    if follow is not None and follow.has("X", "NUM", "SLASH") and not times:
         return False
     return lexeme.glued or whole_minutes in ("minute", "minutes", "min", "mins")

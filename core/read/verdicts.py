@@ -3,7 +3,7 @@
 from typing import Final
 
 from core.model.quantities import Range
-from core.read.remark import Found, Remark
+from core.read.remark import MOST_LAST, Found, Remark
 from core.read.stream import Stream
 
 _VERDICTS: Final = {"GOODQ": "clean", "FAIRQ": "fair", "BADQ": "loose"}
@@ -24,6 +24,9 @@ def form(s: Stream, i: int) -> Found:
         end = i + 1 if s.is_(i + 1, "FORMNOUN") else i
         last = s.skip(end + 1, "ARTICLE", "ON")
         if s.is_(last, "LAST"):
+            last += (s.num(last + 1) or MOST_LAST + 1) <= MOST_LAST and not s.is_(
+                last + 2, "X", "FOR", "AT", "REPS", "NUM"
+            )
             return Remark("form", _negated(s, i, str(s.all[i].k["FORM"])), i, last, last_only=True)
         return Remark("form", _negated(s, i, str(s.all[i].k["FORM"])), i, end)
     for kind, verdict in _VERDICTS.items():

@@ -108,7 +108,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "glute": "glute, glutes",
     "bridge": "bridge, bridges",
     "swing": "swing, swings",
-    "pullthrough": "pull through, pull throughs, pullthrough, pullthroughs",
+    "pullthrough": "pull thru, pull thrus, pullthru, pullthrus, pull through, pull throughs, pullthrough, pullthroughs",
     "curl": "curl, curls, curling, curled, crul, cruls",
     "lying": "lying, laying, prone, lyin, lieing",
     "hamstring": "hamstring, hamstrings, ham, hams, hammy, hammies",
@@ -180,6 +180,15 @@ CONCEPTS: Final[dict[str, str]] = {
     "sldl": "sldl, sldls",
     "jump": "jump, jumps",
     "muscleup": "muscle up, muscle ups, muscleup, muscleups",
+    "lacks": "l sit, l sits, lsit, lsits, high pull, high pulls, reverse hyper, reverse hypers, reverse hyperextension,"
+    " reverse hyperextensions, v squat, v squats, landmine twist, landmine twists, landmine rotation, landmine rotations,"
+    " side bend, side bends, torso rotation, torso rotations, torso twist, torso twists, rotary torso, broad jump, broad jumps,"
+    " step downs, stepdowns, waiter walk, waiter walks, waiters walk, waiter carry, waiters carry, wood chop, wood chops, woodchop,"
+    " woodchops, woodchopper, woodchoppers, hip circle, hip circles, plate pinch, plate pinches, neck curl, neck curls,"
+    " neck harness, sissy, ball slam, ball slams, slam ball, slam balls, med ball slam, med ball slams, star jump, star jumps,"
+    " hip hike, hip hikes, hip flexion, hip flexions, knee drive, knee drives, inchworm, inchworms, skater, skaters, skater squat,"
+    " skater squats, shrimp squat, shrimp squats, front lever, front levers, back lever, planche, planches, human flag, rope climb,"
+    " rope climbs, tyre flip, tyre flips, tire flip, tire flips, pendlum squat",
     "getup": "turkish get up, turkish get ups, turkish getup, turkish getups, tgu, tgus, get ups, getups",
     "mountain": "mountain climber, mountain climbers",
     "jerk": "jerk, jerks",
@@ -203,7 +212,7 @@ CONCEPTS: Final[dict[str, str]] = {
     "hc": "hc",
     "pc": "pc",
     "fs": "fs",
-    "odd": "muscle, spoto, larsen, anderson, snatch grip, hatfield, yates, kroc, gorilla, renegade, bradford, cuban, tate, jm, california, waiter, waiters, bayesian, zottman, z, kang, heel elevated, cyclist, sots, bamboo, viking, rack, behind the neck, btn, reeves, bottoms up, svend, guillotine, hex, croc, helms, kelso, krok, plyo, clapping, clap, archer, ring, typewriter, commando, scap, scapular, l sit, towel, frog, banded, chain, block, paused deficit, hatfield, good girl, shrimp, crossbody, cross body, waiter",
+    "odd": "pendulum, hindu, divebomber, kang, hatfield, muscle, spoto, larsen, anderson, snatch grip, hatfield, yates, kroc, gorilla, renegade, bradford, cuban, tate, jm, california, waiter, waiters, bayesian, zottman, z, kang, heel elevated, cyclist, sots, bamboo, viking, rack, behind the neck, btn, reeves, bottoms up, svend, guillotine, hex, croc, helms, kelso, krok, plyo, clapping, clap, archer, ring, typewriter, commando, scap, scapular, l sit, towel, frog, banded, chain, block, paused deficit, hatfield, good girl, shrimp, crossbody, cross body, waiter",
 }
 """A word of a name and how people write it. What several concepts share is settled by the longest known name."""
 
@@ -388,7 +397,7 @@ FAMILIES: Final[tuple[tuple[str, str], ...]] = (
 """A name that fits several exercises: the setting says which, or the lifter is asked."""
 
 LACKING: Final[str] = (
-    "ropes, "
+    "ropes, lacks, "
     "odd press, odd bench, odd bench press, odd row, odd dumbbell row, odd curl, odd dumbbell curl, odd hammer curl, odd squat, odd deadlift, odd snatch, odd clean, odd raise, odd shoulder press, odd extension, odd pushup, odd pullup, odd dip, odd pulldown, odd shrug, odd lunge, odd swing, odd pullover, odd power clean, odd romanian deadlift, odd rdl, "
     "decline bench [press] [barbell], decline press [dumbbell], decline dumbbell press, decline, smith bench [press], smith squat, smith press, smith row,"
     " zercher squat, zercher, ssb squat, ssb, belt squat, sissy squat, cossack squat, cossack, arnold press, arnold, seal row,"
