@@ -53,10 +53,12 @@ _MEANT: Final = frozenset({
 
 def meant_to_be(s: Stream, clause: Clause) -> bool:
     """'should have been 8 but only 7': the aim, and behind the 'but' what came of it."""
-    if not s.is_(clause.last, "BUT") or not any(s.is_(i, "NUM", "LOADQ") for i in range(clause.last, len(s))):
+    if not s.is_(clause.last, "BUT"):
         return False
     opens = s.skip(clause.first, "FILLER", "ARTICLE", "THAT")
-    return opens < clause.last and s.all[opens].text in _MEANT
+    if opens >= clause.last or s.all[opens].text not in _MEANT:
+        return False
+    return any(s.is_(i, "NUM", "LOADQ") for i in range(clause.last, len(s)))
 
 
 def goes_on(s: Stream, before: Clause, clause: Clause) -> bool:

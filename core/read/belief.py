@@ -3,6 +3,7 @@
 Weighs how plainly the grammar says a set against words around it that are none of the trade's.
 """
 
+from bisect import bisect_right
 from collections.abc import Callable
 from typing import Final
 
@@ -121,17 +122,17 @@ def _right_behind(s: Stream, stretch: Stretch) -> bool:
 
 def prune(s: Stream, stretch: Stretch, parsed: Parsed, *, held: bool) -> None:
     """Drop lone numbers that strange words surround, and spans of time that no hold is held for."""
-    kept = [n for n, group in enumerate(parsed.groups) if not _stray(s, stretch, parsed, group, held=held)]
+    kept = [n for n in range(len(parsed.groups)) if not _stray(s, stretch, parsed, n, held=held)]
     if len(kept) == len(parsed.groups):
         return
-    place = {n: k for k, n in enumerate(kept)}
     for placed in parsed.placed:
-        placed.after = max((place[n] for n in kept if n <= placed.after), default=-1)
-    parsed.sides = [(word, max((place[n] for n in kept if n <= after), default=-1)) for word, after in parsed.sides]
+        placed.after = bisect_right(kept, placed.after) - 1
+    parsed.sides = [(word, bisect_right(kept, after) - 1) for word, after in parsed.sides]
     parsed.groups = [parsed.groups[n] for n in kept]
 
 
-def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group, *, held: bool) -> bool:
+def _stray(s: Stream, stretch: Stretch, parsed: Parsed, n: int, *, held: bool) -> bool:
+    group = parsed.groups[n]
     if not group.like and not group.reps and group.load is not None and group.load.number is None:
         return len(parsed.groups) > 1 or stretch.mention is None
     if len(parsed.groups) > 1 and not group.like and not group.chained and _judged(s, group):
@@ -144,7 +145,7 @@ def _stray(s: Stream, stretch: Stretch, parsed: Parsed, group: Group, *, held: b
     lone = len(group.reps) == 1 and not group.explicit and group.behind is None and len(parsed.groups) > 1
     if not lone or group.reps[0].kind != "R":
         return False
-    return _strange(s, stretch, [group]) > 0 or not _joined(s, parsed, group)
+    return _strange(s, stretch, [group]) > 0 or not _joined(s, parsed, n)
 
 
 _JOINING: Final[frozenset[str]] = frozenset().union(
@@ -180,9 +181,9 @@ def _judged(s: Stream, group: Group) -> bool:
     return s.is_(s.skip(group.last + 2, "FILLER", "ARTICLE"), "NEARLIMIT")
 
 
-def _joined(s: Stream, parsed: Parsed, group: Group) -> bool:
+def _joined(s: Stream, parsed: Parsed, n: int) -> bool:
     """Whether a lone number stands among the counts: only small words and remarks between it and the set before."""
-    n = parsed.groups.index(group)
+    group = parsed.groups[n]
     first = parsed.groups[n - 1].last + 1 if n else group.first
     between = range(first, group.first)
     behind = range(group.last + 1, min(group.last + 2, len(s)))
@@ -222,8 +223,8 @@ def _strange(s: Stream, stretch: Stretch, groups: list[Group]) -> int:
     near: set[int] = set()
     for group in groups:
         near.update(range(group.first - NEARBY, group.last + NEARBY + 1))
-    inside = {i for first, last in stretch.ranges for i in range(first, last)}
-    return sum(1 for i in near & inside if i not in s.used and not s.all[i].kinds.isdisjoint(_STRANGERS))
+    inside = (i for i in near if i not in s.used and any(first <= i < last for first, last in stretch.ranges))
+    return sum(not s.all[i].kinds.isdisjoint(_STRANGERS) for i in inside)
 
 
 _STRANGERS: Final = frozenset({"WORD", "OTHER", "CHAT", "CLOCKTIME", "WEEKDAY", "LONG", "PCT"})

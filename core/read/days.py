@@ -1,5 +1,7 @@
 """Which day the sets were done. Knows the words of days and the date that the setting gives."""
 
+from bisect import bisect_left
+
 from core.model.reading import Setting
 from core.read.stream import Stream
 
@@ -36,20 +38,21 @@ def _reach(s: Stream, marks: list[tuple[int, int]]) -> Spans:
             while first - 1 > floor and not s.all[first - 1].has("NL"):
                 first -= 1
         last = marks[n + 1][0] if n + 1 < len(marks) else len(s)
-        if n == 0 and not any(_counted(s, k, k + 1) for k in range(first)):
+        if n == 0 and not _counted(s, 0, first):
             first = 0
         out.append((first, last, day))
     return out
 
 
 def _line_end(s: Stream, i: int) -> int:
-    while i < len(s) and not s.all[i].has("NL"):
-        i += 1
-    return i
+    lines = s.places("NL")
+    n = bisect_left(lines, i)
+    return lines[n] if n < len(lines) else len(s)
 
 
 def _counted(s: Stream, first: int, last: int) -> bool:
-    return any(s.all[i].has("NUM", "LOADQ", "DUR", "REPN") for i in range(first, last))
+    counts = s.places("NUM", "LOADQ", "DUR", "REPN")
+    return bisect_left(counts, first) < bisect_left(counts, last)
 
 
 def day_at(spans: Spans, i: int) -> int:

@@ -84,14 +84,15 @@ class Atomiser:
         lexeme = self._s.all[i]
         if lexeme.mention is not None:
             return None
-        for kind, link in _LINKS.items():
-            if kind in lexeme.k:
-                if kind in ("ON", "WITH") and not self._counted_next(i):
-                    return None
-                newly = link == "SEP" and i + 1 in self._s.used and self._labels(i + 1)
-                strong = kind in ("NL", "STOP", "THEN", "BUT")
-                apart = link == "X" and not lexeme.glued and i + 1 < len(self._s) and self._s.all[i + 1].glued
-                return Atom(link, i, i, float(newly), text="x" if apart else kind, strong=strong)
+        kind = _linking(tuple(lexeme.k))
+        if kind is not None:
+            link = _LINKS[kind]
+            if kind in ("ON", "WITH") and not self._counted_next(i):
+                return None
+            newly = link == "SEP" and i + 1 in self._s.used and self._labels(i + 1)
+            strong = kind in ("NL", "STOP", "THEN", "BUT")
+            apart = link == "X" and not lexeme.glued and i + 1 < len(self._s) and self._s.all[i + 1].glued
+            return Atom(link, i, i, float(newly), text="x" if apart else kind, strong=strong)
         if lexeme.has("ARTICLE", "FILLER", "ABOUT", "BE", "IN", "TO", "FEEL", "IMPL", "LOADWORD", "OPEN", "CLOSE"):
             return None
         return Atom("W", i, i, text=lexeme.text) if "WORD" in lexeme.k else None
@@ -245,6 +246,12 @@ _STARTS: Final[dict[_Former, frozenset[str]]] = {
 def _formers(kinds: tuple[str, ...]) -> tuple[_Former, ...]:
     """Those that can start with a lexeme of these kinds, in their order. There are few such mixtures of kinds."""
     return tuple(former for former in _FORMERS if former not in _STARTS or not _STARTS[former].isdisjoint(kinds))
+
+
+@lru_cache(maxsize=1024)
+def _linking(kinds: tuple[str, ...]) -> str | None:
+    """The first kind of the table of links that is among these."""
+    return next((kind for kind in _LINKS if kind in kinds), None)
 
 
 _FORMING: Final = frozenset(

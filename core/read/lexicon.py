@@ -48,7 +48,7 @@ class Trie:
         while j < last:
             step = node.after.get(words[j])
             if step is None:
-                if words[j] == "-" and j > i:
+                if words[j] == "-" and j > i and words[j - 1] != "-":
                     j += 1
                     continue
                 break

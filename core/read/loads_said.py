@@ -1,5 +1,6 @@
 """Loads as people say them: plates, the bar, bands, body weight with something hung on, a hand, a side."""
 
+from bisect import bisect_left
 from dataclasses import replace
 from typing import Final
 
@@ -184,8 +185,10 @@ _SIZES: Final = frozenset({"light", "medium", "heavy", "thin", "thick", "mini", 
 
 def _banded(s: Stream, i: int) -> bool:
     """Whether the exercise named nearest before, else behind, is done with a band."""
-    named = next((s.all[k].mention for k in range(i - 1, -1, -1) if s.is_(k, "EX")), None)
-    named = named or next((s.all[k].mention for k in range(i + 1, len(s)) if s.is_(k, "EX")), None)
+    names = s.places("EX")
+    here = bisect_left(names, i)
+    named = next((s.all[k].mention for k in reversed(names[:here]) if s.is_(k, "EX")), None)
+    named = named or next((s.all[k].mention for k in names[here:] if k > i and s.is_(k, "EX")), None)
     return named is not None and bool(named.ids) and all(EXERCISES[one].load_kind == "band" for one in named.ids)
 
 

@@ -2,9 +2,14 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from typing import Final
 
 from core.model.acts import Span
 from core.read.lexeme import Lexeme
+
+
+MOST_SKIPPED: Final = 40
+"""Small words between a word and what it is about, at most: keeps the cost of rows of them linear."""
 
 
 @dataclass(slots=True)
@@ -70,8 +75,10 @@ class Stream:
             return False
 
     def skip(self, i: int, *kinds: str) -> int:
-        """The first index from ``i`` on that is none of these kinds."""
-        while self.is_(i, *kinds):
+        """The first index from ``i`` on that is none of these kinds; of a long row of such words only the first few are
+        passed, for nothing that belongs together stands so far apart."""
+        end = i + MOST_SKIPPED
+        while i < end and self.is_(i, *kinds):
             i += 1
         return i
 

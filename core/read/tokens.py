@@ -36,10 +36,10 @@ _DROPPED: Final = frozenset({"So", "Sk", "Cf", "Mn", "Me", "Cs", "Co", "Cn"})
 """Unicode categories that say nothing here: emoji, joiners, marks."""
 
 _CUT: Final = re.compile(
-    r"(?P<time>\d{1,2}:[0-5]\d(?![\d/]))|(?P<num>\d+(?:[.,]\d+)*)|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
-    r"|(?P<line>[\r\n\x0b\x0c\x85\u2028\u2029]+)|(?P<space>[^\S\r\n\x0b\x0c\x85\u2028\u2029]+)|(?P<mark>.)",
-    re.DOTALL,
+    r"[^\S\r\n\x0b\x0c\x85\u2028\u2029]*+(?:(?P<time>\d{1,2}:[0-5]\d(?![\d/]))|(?P<num>\d+(?:[.,]\d+)*)|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
+    r"|(?P<line>[\r\n\x0b\x0c\x85\u2028\u2029]+)|(?P<mark>\S))?"
 )
+"""One token with the blanks before it; at the end of a message blanks or nothing alone. Nothing here is tried twice."""
 
 
 class Token(NamedTuple):
@@ -98,16 +98,14 @@ def lex(text: str) -> list[Token]:
     else:
         folded, at = _fold(text)
     tokens: list[Token] = []
-    last_end = -1
     for match in _CUT.finditer(folded):
-        kind = match.lastgroup or "mark"
-        if kind == "space":
+        kind = match.lastgroup
+        if kind is None:  # blanks at the end
             continue
-        start, end = match.span()
-        glued = start == last_end
-        last_end = end
+        start, end = match.span(kind)
+        glued = start == match.start() and start > 0
         first, last = (start, end) if at is None else (at[start], at[end - 1] + 1)
-        word = match.group()
+        word = folded[start:end]
         if kind == "num":
             tokens.extend(_numbers(word, first, last, glued))
         elif kind == "time":
