@@ -9,6 +9,7 @@ from core.read.groups import Group, Parsed, Rep
 
 MOST_SETS: Final = 20.0
 """More sets than this in one message are not counted out by a number (common practice, no source)."""
+OPPOSITE: Final = {"left": "right", "right": "left"}
 COUNTS: Final = ("N", "R", "H", "D")
 """Kinds of atoms that count: bare numbers, repetitions, holds, distances."""
 
@@ -108,6 +109,15 @@ class Cursor:
             rep.side = self.a[self.i].text.lower()
             group.last = self.a[self.i].last
             self.i += 1
+        elif rep.side is None and self._turns(group):
+            rep.side = OPPOSITE[group.reps[-2].side or ""]
+            group.last = self.a[self.i].last
+            self.i += 1
+
+    def _turns(self, group: Group) -> bool:
+        """Whether 'other leg' stands right behind this count, and the count before it has a side."""
+        here = self.kind(self.i) == "SIDE" and self.a[self.i].text == "OTHERSIDE"
+        return here and len(group.reps) > 1 and group.reps[-2].side in OPPOSITE
 
     def _trailing_side(self) -> bool:
         """Whether the side right here belongs to the count before it: 8 left 9 right, but not 14s left 8 right 7."""

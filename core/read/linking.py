@@ -6,7 +6,7 @@ from typing import Final
 from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.chains import roles
 from core.read.cursor import COUNTS, MOST_SETS, Cursor
-from core.read.groups import Group
+from core.read.groups import Group, leads_with_load
 from core.read.listing import counted_list, further_counts
 
 LONGEST_CHAIN: Final = 12
@@ -137,5 +137,7 @@ def _back_fill(c: Cursor, group: Group) -> None:
     """A load said at the end of a list counts for the sets before it that have none."""
     for earlier in reversed(c.out.groups[:-1]):
         if earlier.load is not None or earlier.behind is not None or earlier.lead is not None or earlier.bare is False:
+            break
+        if leads_with_load(earlier):
             break
         earlier.load, earlier.behind = group.load, group.behind

@@ -1,7 +1,7 @@
 """Further counts at one load (8,8,7 or 8 8 7 or 8/8/7), and when a number begins something else instead."""
 
-from core.read.cursor import COUNTS, MOST_SETS, Cursor
-from core.read.groups import Group
+from core.read.cursor import COUNTS, MOST_SETS, OPPOSITE, Cursor
+from core.read.groups import Group, leads_with_load
 
 
 def further_counts(c: Cursor, group: Group) -> None:
@@ -31,6 +31,8 @@ def further_counts(c: Cursor, group: Group) -> None:
         side: str | None = None
         if c.kind(j) == "SIDE" and c.a[j].text in ("LEFT", "RIGHT") and c.kind(j + 1) in ("N", "R", "H"):
             side, j = c.a[j].text.lower(), j + 1
+        elif c.kind(j) == "SIDE" and c.a[j].text == "OTHERSIDE" and c.kind(j + 1) in ("N", "R", "H"):
+            side, j = OPPOSITE.get(group.reps[-1].side or ""), j + 1
         if c.kind(j) not in COUNTS or not _continues(c, group, j):
             return
         c.side = side
@@ -55,7 +57,7 @@ def _continues(c: Cursor, group: Group, j: int) -> bool:
     if (
         after == "AT"
         and c.kind(j + 2) in ("N", "L")
-        and (group.load is not None or group.lead is not None or group.behind is not None)
+        and (group.load or group.lead is not None or group.behind is not None or leads_with_load(group))
     ):
         return c.a[j + 2].kind == "N" and c.a[j + 2].value <= 10
     if atom.plural and not group.reps[-1].plural:
