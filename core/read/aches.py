@@ -40,6 +40,8 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
         )
         if pain is None and (level is None or "PART" not in s.all[p].k or spent[0] >= last):
             continue
+        if claimed and _side_only(s, p, last):
+            continue
         if pain is not None and (not _is_ache(s, p, pain, first, last, level) or _was(s, pain, last)):
             continue
         claimed.add(where)
@@ -62,6 +64,9 @@ def _side_only(s: Stream, q: int, last: int) -> bool:
 
 def _was(s: Stream, pain: int, last: int) -> bool:
     """'the shoulder that was bothering me is fine': it hurt, and is said to be well."""
+    near = range(pain + 1, min(pain + 5, last))
+    if any(s.all[i].text in _GONE for i in near):
+        return not any(s.all[i].has("NEG") and s.all[i].text not in _GONE for i in near)
     past = any(
         s.all[i].text.split(" ")[-1] in ("was", "were", "been", "had", "used to")
         for i in (pain - 1, pain - 2)
@@ -76,6 +81,27 @@ def _was(s: Stream, pain: int, last: int) -> bool:
     )
 
 
+_GONE: Final = frozenset(
+    {"gone", "vanished", "disappeared", "cleared", "sorted", "all gone", "has gone", "went", "went away"}
+)
+
+
+def _feels(s: Stream, p: int, pain: int) -> bool:
+    """'lower back is a bit tight': felt, and not held so, as a back or elbows are told to be."""
+    held = any(
+        s.all[i].text in ("keep", "kept", "keeping", "stay", "pulled", "wraps") for i in range(max(0, p - 3), pain)
+    )
+    between = range(p + 1, pain)
+    felt = any(
+        s.all[i].has("BE", "FEEL", "ABOUT", "ARTICLE") or s.all[i].text in ("bit", "slightly", "still") for i in between
+    )
+    return p < pain <= p + NEAR_WORDS and felt and not held
+
+
+NEAR_WORDS: Final = 4
+"""Words between a part and a word that can mean much else, at most."""
+_UNEASY: Final = frozenset({"lower-back", "back", "neck", "knee", "elbow", "wrist", "shoulder"})
+"""Parts of which 'tight' tells discomfort and no pump (common practice, no source)."""
 _JOINTS: Final = frozenset({"knee", "elbow", "wrist", "ankle", "neck", "finger", "thumb", "hand", "achilles", "shin"})
 """Parts that have no muscle to be sore from training."""
 
@@ -136,6 +162,8 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
         return where in _JOINTS
     hurting = s.all[pain]
     if hurting.is_word("vague"):
+        if where in _UNEASY and hurting.text in ("tight", "tightness"):
+            return _feels(s, p, pain)
         return (
             hurting.is_word("off", "talking", "funny", "pulled", "rolled")
             and where not in _MUSCLES

@@ -40,7 +40,13 @@ def chatters(s: Stream, first: int, last: int, parse: Callable[[int, int], Parse
 def reports(s: Stream, first: int, last: int, parse: Callable[[int, int], Parsed]) -> bool:
     """Whether a sentence says hardly anything but a set, and no word that is none of the trade's."""
     foreign = any(not s.all[i].kinds.isdisjoint(_FOREIGN) for i in range(first, last))
-    return not foreign and any(map(_strong, parse(first, last).groups))
+    return not foreign and any(_strong(one) or _in_hand(one) for one in parse(first, last).groups)
+
+
+def _in_hand(group: Group) -> bool:
+    """'26s 10': implements by their weight, and a count."""
+    loaded = group.load is not None and group.load.plural
+    return bool(group.reps) and (loaded or (len(group.reps) > 1 and group.reps[0].plural))
 
 
 def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> bool:

@@ -129,6 +129,10 @@ class Flow:
         """'weight 82.4 this morning', 'weight 80 kg and 1.78 tall': no load is lifted in so few words."""
         s = self._s
         at = next((i for i in range(clause.first, clause.last) if s.is_(i, "LOADWORD")), None)
+        if "MORNING" in spots and at is None:
+            words = [s.all[i] for i in range(clause.first, clause.last)]
+            only = all(one.has("LOADQ", "MORNING", "FILLER", "DAY", "SELF", "BE", "ARTICLE") for one in words)
+            return spots.get("LOADQ") if only else None
         if at is None or "MORNING" in spots:
             return at
         tall = any(one.is_word("stature", "who am") for one in s.all)

@@ -1,11 +1,14 @@
 """A flow act with its place, and which exercise a name means in it."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from core.evidence.exercises import EXERCISES
 from core.model.acts import AsPlanned, Begin, Bodyweight, Finish, Next, Skip, Swap
 from core.model.reading import Setting
 from core.read.names import Mention
+from core.read.stream import Stream
 
 FlowAct = AsPlanned | Begin | Bodyweight | Finish | Next | Skip | Swap
 
@@ -28,6 +31,22 @@ def one_of(mention: Mention | None, setting: Setting) -> str | None:
         return mention.ids[0]
     fits = [one for one in mention.ids if one in here]
     return fits[0] if len(fits) == 1 else None
+
+
+VARIANTS: Final = (
+    ("FEETON", "push-up", "feet-elevated-push-up"),
+    ("KNEESON", "push-up", "knee-push-up"),
+    ("HANDSON", "push-up", "hands-elevated-push-up"),
+)
+"""Words away from the name that make an exercise its variant."""
+
+
+def varied(exercise: str, s: Stream, inside: Sequence[int]) -> str | None:
+    """The variant that words among these lexemes make of an exercise; None where they make none."""
+    for kind, base, other in VARIANTS:
+        if exercise == base and any(s.all[i].has(kind) and not s.all[i - 1].has("NEG") for i in inside):
+            return other
+    return None
 
 
 def planned_one(mention: Mention | None, setting: Setting) -> str | None:

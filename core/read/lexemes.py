@@ -258,6 +258,13 @@ def _said_number(tokens: list[Token], i: int, tongue: Language) -> tuple[Lexeme,
     return lexeme, end
 
 
+def _reports(tokens: list[Token], i: int) -> bool:
+    """Whether a set starts here (140x3): then the word before the full stop was no 'number'."""
+    return (
+        i + 1 < len(tokens) and tokens[i].kind == "num" and tokens[i + 1].text in ("x", "kg", "kgs", "lb", "lbs", "for")
+    )
+
+
 def _plain(tokens: list[Token], i: int, tongue: Language) -> Lexeme:
     token = tokens[i]
     if token.kind == "line":
@@ -268,7 +275,8 @@ def _plain(tokens: list[Token], i: int, tongue: Language) -> Lexeme:
         return Lexeme({kind: 0}, token.start, token.end, token.text, 0.0, token.glued)
     if token.text == ".":
         after = tokens[i + 1] if i + 1 < len(tokens) else None
-        closes = (after is None or not after.glued) and not (i > 0 and tokens[i - 1].text in _ABBREVIATED)
+        short = i > 0 and tokens[i - 1].text in _ABBREVIATED and not _reports(tokens, i + 1)
+        closes = (after is None or not after.glued) and not short
         return Lexeme({"STOP" if closes else "DOT": 0}, token.start, token.end, ".", 0.0, token.glued)
     kind = _MARKS.get(token.text, "MARK")
     if token.text == ";" and token.glued and i + 1 < len(tokens) and tokens[i + 1].glued:

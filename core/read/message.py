@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from core.evidence.exercises import EXERCISES
 from core.model.acts import Act, AsPlanned, Begin, Finish, Next, SetAct, Skip, Span, Swap
@@ -13,7 +14,7 @@ from core.read.days import Spans, day_at, days
 from core.read.doubts import Doubt
 from core.read.erasing import erasures, taken_back
 from core.read.flow import FLOWING, Flow
-from core.read.flowed import Flowed, one_of
+from core.read.flowed import Flowed, one_of, varied
 from core.read.forming import Atomiser
 from core.read.grammar import parse
 from core.read.groups import Parsed, leads_with_load
@@ -21,7 +22,7 @@ from core.read.labels import label
 from core.read.lexemes import mark
 from core.read.loads import PLATES_ONLY, is_barbell, outside
 from core.read.modifiers import remarks
-from core.read.moods import mark_undone
+from core.read.moods import clauses, mark_undone
 from core.read.names import Mention
 from core.read.remark import Remark
 from core.read.settle import Settler
@@ -52,14 +53,11 @@ TICKING = frozenset({"TICK", "CROSS", "OPEN"})
 ERASING = frozenset({"ERASE", "TAKE"})
 DATED = frozenset({"DAY", "WEEKDAY", "DAYSAGO"})
 AMENDING = frozenset({"AMEND", "NOTWORD", "LAST", "THAT", "CLEARIT"})
-VARIANTS = (
-    ("FEETON", "push-up", "feet-elevated-push-up"),
-    ("KNEESON", "push-up", "knee-push-up"),
-    ("HANDSON", "push-up", "hands-elevated-push-up"),
-)
-"""Words away from the name that make an exercise its variant."""
 POSTURES = frozenset({"seated", "standing", "lying"})
 """How one sits or stands, said away from the name, can make it another exercise."""
+_TO_COME: Final = ("should", "tomorrow", "will", "next", "next time", "next week")
+"""With one of these a question is about what is not done yet."""
+
 MOST_OPTIONS = 6
 """A question offers at most so many answers."""
 
@@ -213,14 +211,27 @@ class Message:
             return setting.now_on
         if setting.last is not None and setting.last.exercise in EXERCISES:
             return setting.last.exercise
-        return setting.plan[0].exercise if len(setting.plan) == 1 and setting.plan[0].exercise in EXERCISES else None
+        if len(setting.plan) == 1 and setting.plan[0].exercise in EXERCISES:
+            return setting.plan[0].exercise
+        return self._spoken_of()
+
+    def _spoken_of(self) -> str | None:
+        """The one asked about right before a plain report: "what do hip thrusts even hit? did 80 10 10 10"."""
+        s, parts = self.stream, clauses(self.stream)
+        for asked, told in pairwise(parts):
+            named = [one.mention for one in s.all[asked.first : asked.last] if one.mention is not None]
+            planned = any(one.has("OTHER", "SKIP") or one.is_word(*_TO_COME) for one in s.all[asked.first : asked.last])
+            if asked.asked and len(named) == 1 and not planned and s.is_(s.skip(told.first, "SELF", "OPENER"), "DONE"):
+                return one_of(named[0], self._setting)
+        return None
 
     def _candidates(self, stretch: Stretch, parsed: Parsed) -> tuple[str, ...]:
         """The exercises that the stretch can be of: one, several to ask about, or none known."""
-        mention = stretch.mention
+        mention, s = stretch.mention, self.stream
         if mention is None:
+            inside = [i for first, last in stretch.ranges for i in range(first, last)]
             alone = self._unnamed()
-            return () if alone is None or parsed.unknown_name else (alone,)
+            return () if alone is None or parsed.unknown_name else (varied(alone, s, inside) or alone,)
         one = one_of(mention, self._setting)
         if one is not None:
             return (self._variant(one, mention, stretch),)
@@ -241,9 +252,9 @@ class Message:
         """What is said away from the name and makes it another: dumbbells, feet on a box, knees."""
         s = self.stream
         inside = [i for first, last in stretch.ranges for i in range(first, last)]
-        for kind, base, other in VARIANTS:
-            if exercise == base and any(s.all[i].has(kind) and not s.all[i - 1].has("NEG") for i in inside):
-                return other
+        other = varied(exercise, s, inside)
+        if other is not None:
+            return other
         posture = next((self._concepts[s.all[i].text] for i in inside if s.all[i].text in POSTURES), None)
         if posture is not None and posture not in mention.words:
             twin = self._names.by_words.get(mention.words | {posture})

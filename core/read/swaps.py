@@ -118,7 +118,7 @@ class Swaps:
                 for i in range(clause.first, clause.last)
             )
         )
-        if at is not None and "ALTERNATIVE" in s.all[at].k and not s.all[at].k["ALTERNATIVE"]:
+        if at is not None and "ALTERNATIVE" in s.all[at].k and s.all[at].text.startswith("what "):
             names = [i for i in names if i > at] or names
             asks = asks or s.all[at].text.startswith("what ")
         if at is None or not asks or len(names) > 1 or (not names and self._not_now(clause)):

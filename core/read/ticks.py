@@ -94,12 +94,12 @@ def drop_addresses(s: Stream) -> None:
         counts = s.is_(i + 2, "X", "FOR", "REPS") or (s.is_(i + 2, "CM") and s.all[i].is_word("addresses"))
         if s.all[i].is_word("its", "it is") and s.is_(i + 1, "NUM") and _minutes(s, i + 2):
             s.use([i + 1, i + 2])
-        told = s.all[i].is_word("addresses", "ages") and not counts
+        told = (s.all[i].is_word("addresses", "ages") or s.all[i].has("CLOCKLEAD")) and not counts
         if s.is_(i + 1, "NUM") and (told or _year(s, i) or _of_oneself(s, i)):
             s.use([i + 1])
 
 
-_LEADS_NO_COUNT: Final = frozenset({"DUR", "HEARTPART"})
+_LEADS_NO_COUNT: Final = frozenset({"DUR", "HEARTPART", "CLOCKLEAD"})
 """Kinds that may make a number near them one that counts nothing, beside the words that the language marks."""
 
 

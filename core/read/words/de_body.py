@@ -15,7 +15,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("upper back", "oberer rücken, oberen rücken, obere rücken, brustwirbelsäule, bws, trapez"),
     ("back", "rücken, wirbelsäule"),
     ("knee", "knie, kniescheibe, meniskus"),
-    ("knees", "beide knie, beiden knien"),
+    ("both knees", "beide knie, beiden knien"),
     ("elbow", "ellbogen, ellenbogen"),
     ("wrist", "handgelenk, handgelenke"),
     ("neck", "nacken, hals, hws, genick"),

@@ -45,6 +45,8 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("cant walk on it", "kein|keinen schritt|meter mehr laufen|gehen|machen, nicht mehr| drauf_stehen|draufstehen, kann nur| noch humpeln|hüpfen, humple|humpel nur|"),
     # swelling
     ("swollen", "dick|groß|rund wie ein|eine| fußball|tennisball|melone|orange|ballon|elefantenfuß|baumstamm|apfel|ei|pampelmuse|wurst, doppelt so dick|groß|breit|umfang, wasser im knie|gelenk|fuß, voller wasser, passt nicht mehr in den schuh, wird immer dicker"),
+    ("every time", "jedes mal wenn|sobald, jedesmal wenn|sobald, immer wenn|sobald, immer dann wenn"),
+    ("no pain", "heute mal keine|ohne schmerzen|beschwerden, heute keine schmerzen|beschwerden"),
     # pains of lay words
     ("hurts", "muckt|zickt|zwickt|meckert|motzt|jammert|streikt|nörgelt|mosert rum|herum, macht zicken|mucken|faxen|theater|sperenzchen, gibt keine ruhe, tut mir| leicht|bissl|immer_noch|wieder weh, ärgert mich, beschwert sich"),
     ("its fine now", "wieder völlig|komplett|ganz|alles|voll| in_ordnung|gut|fit|okay|wie_neu|heil|schmerzfrei|top, wieder wie neu, nichts mehr zu spüren|merken, merk|merke|spür|spüre nichts mehr davon|"),

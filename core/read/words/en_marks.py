@@ -61,6 +61,8 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "oneself": "i, im, ive, my, me, id, ill, mine",
     # behind a number: how tall or how old somebody is
     "stature": "tall, years old, yrs old, yo, y o, year old, years of age, high, in height",
+    # what the lifter wrote before, that is corrected now
+    "i put": "i put, i typed, i entered, i tapped, i keyed, i keyed in, i punched in, i logged, i texted",
     # how a limb is laid on that goes to sleep
     "laid": "on the sofa, on the couch, on sofa, sofa, couch, slept on it, slept on my arm, slept on my hand, slept on my, cuddling, spooning, shaking it, shook it, cross legged",
     # what opens a sentence and says nothing of form, side or corrections

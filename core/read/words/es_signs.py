@@ -48,6 +48,8 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("arm is useless", "brazo|hombro|mano cuelga|colgando|inútil, no puedo usar|levantar|mover el|la brazo|mano|pierna"),
     # swelling
     ("swollen", "se_me|se|está| ha|| puesto|pone|puso|poniendo gord*|enorm*|gigante|deforme|inmens*, se_me|se ha|| puesto|pone|puso como una|un bota|pelota|melón|porra|botijo|morcilla|salchicha|naranja|balón|globo|jamón|tronco de|| gord*|, como una|un bota|pelota|melón|porra|botijo|morcilla|salchicha|naranja|balón|globo|pelota de tenis|jamón|tronco, se|me|se me ha|está|| puesto|pone|puso|poniendo gord*|enorm*|gigante|deforme|inmens*, gord* como, el doble de| gord*|grande|ancho|ancha|tamaño, del|de tamaño|tamaño de| un|una, lleno|llena de líquido, con líquido, se me llenó de líquido"),
+    ("every time", "cada vez que, siempre que, en cuanto, cada que"),
+    ("no pain", "hoy sin dolor|dolores|molestias, hoy nada de dolor|dolores, hoy ningún dolor"),
     # pains of lay words
     ("hurts", "da|dando|dio guerra|lata|tormento|problemas|caña|por_saco, me está|tiene dando_guerra|matando|frito, se queja, protesta, protestando, se me queja, no está contento|contenta, toca las narices"),
     ("its fine now", "ya está bien|perfecto|perfecta|como_nuevo|como_nueva|mejor|curado|curada, como nuevo, como nueva, ya ni la|lo noto, perfecto ya, ha desaparecido, se me ha ido"),
