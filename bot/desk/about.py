@@ -9,6 +9,7 @@ from typing import Final
 from bot.desk import about_changes, about_data, lifter
 from bot.desk.coach_words import ANSWERED_WITHIN
 from bot.desk.lifter import Said
+from bot.desk.office import Office
 from bot.desk.oneself import Oneself
 from bot.desk.rooms import Case
 from bot.store import about, books, coaching, people
@@ -34,6 +35,7 @@ from core.join.wishes import (
 from core.model.acts import AcheAct, Alarm
 from core.model.outcome import Button
 from core.model.reading import Reading, Setting
+from core.order.read import read_order
 from core.read.reader import read
 
 PRESS: Final = "j:"
@@ -123,6 +125,8 @@ def _other(me: Oneself, stand: Stand, said: Said, reading: Reading) -> bool:
     if phrase in ("hello", "start"):
         _ask(me, stand, [me.say("about.again", name=me.profile.name)])
         return True
+    if me.who.coaches and read_order(said.text, Office(me.case, me.who, me.chat).around()) is not None:
+        return False  # a coach goes on coaching in the middle of it
     meant = reading.acts or reading.ask is not None or phrase is not None
     if meant or said.text.casefold().startswith(_OTHERS) or "\n" in said.text or len(said.text) > _LONGEST:
         return False

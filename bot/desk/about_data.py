@@ -97,7 +97,11 @@ def _settled(me: Oneself, found: Question, *, yes: bool) -> bool:
 
 
 def no_consent(me: Oneself) -> None:
-    """Nothing is kept, and it is said kindly."""
+    """Nothing is kept, and it is said kindly. A coach who does not train after all coaches on."""
+    if me.who.coaches:
+        erase.forget_training(me.conn, me.who.id)
+        me.reply(me.say("about.consent.no.coach"))
+        return
     me.tell_coach("about.coach.refused")
     _forget(me, "about.consent.no")
 

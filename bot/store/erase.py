@@ -14,9 +14,23 @@ from typing import Any, Final
 from sqlalchemy import Column, Connection, Table, delete, or_, select, update
 
 from bot.ports import Media, Opened, Press, RawUpdate, Words
-from bot.store import backup, inbox, scrub, settings
+from bot.store import backup, coach_clock, inbox, scrub, settings
 from bot.store.contest_tables import challenge, entrant
-from bot.store.tables import address, chat, crew, invite, member, metadata, outbox, person, question, remark, word
+from bot.store.tables import (
+    act,
+    address,
+    agenda,
+    chat,
+    crew,
+    invite,
+    member,
+    metadata,
+    outbox,
+    person,
+    question,
+    remark,
+    word,
+)
 from bot.store.tables import inbox as came_in
 
 BACKUPS_LAST_DAYS: Final = backup.KEPT_DAYS
@@ -53,6 +67,25 @@ def forget(conn: Connection, who: int, openers: Openers, now: datetime) -> None:
     tombstone = {"name": "", "coaches": 0, "lifts": 0, "coach": None, "zone": "UTC", "language": "en", "joined": now}
     conn.execute(update(person).where(person.c.id == who).values(**tombstone))
     settings.end_logins(conn, who)
+    scrub.want(conn)
+
+
+_TRAINING: Final = (
+    "act", "target", "trained", "progress", "mark", "pending", "note", "day_plan", "hold", "plan", "plan_version",
+    "rein", "joining", "journey", "lifter",
+)  # fmt: skip
+"""Tables of what is kept of somebody as a lifter."""
+
+
+def forget_training(conn: Connection, who: int) -> None:
+    """Erase what is kept of a coach as a lifter, with the messages that told it; the coach coaches on."""
+    told = select(act.c.message).where(act.c.person == who, act.c.message.is_not(None)).distinct()
+    for seq in conn.execute(told).scalars().all():
+        inbox.forget(conn, seq)
+    for name in _TRAINING:
+        _remove(conn, metadata.tables[name], metadata.tables[name].c.person == who)
+    conn.execute(delete(agenda).where(agenda.c.person == who, agenda.c.kind.not_in(coach_clock.KINDS)))
+    conn.execute(update(person).where(person.c.id == who).values(lifts=0, coach=None))
     scrub.want(conn)
 
 

@@ -81,7 +81,7 @@ def steps(record: Record, first: date, last: date) -> tuple[StepSeen, ...]:
         StepSeen(exercise, one.target.way, one.on)  # type: ignore[arg-type]  # the ways are the steps' own
         for exercise, some in record.sessions.items()
         for one in some
-        if first <= one.on <= last and one.target is not None and one.target.way in _WAYS - {"form"} and met(one)
+        if first <= one.on <= last and one.target is not None and one.target.way in _WAYS and met(one)
     ]
     return tuple(sorted(found, key=lambda one: (one.on, one.exercise)))
 

@@ -38,7 +38,14 @@ def week_of(
         proposals=record.proposals,
         held=record.held,
         has_plan=bool(record.plan.days),
-        heard=record.heard if record.heard is not None and record.heard < first else None,
+        heard=_silent_since(record, first, last),
         easier=record.plan.is_easier(middle),
         easier_next=record.plan.is_easier(middle + timedelta(weeks=1)),
     )
+
+
+def _silent_since(record: Record, first: date, last: date) -> date | None:
+    """The last day with a word, where none fell into the week; an ache is a word as well."""
+    told = [ache.on for ache in record.lifter.aches if ache.on <= last]
+    heard = max([*told, *([record.heard] if record.heard is not None else [])], default=None)
+    return heard if heard is not None and heard < first else None

@@ -35,6 +35,7 @@ ENGLISH_ABOUT: Final[Mapping[str, str | tuple[str, str]]] = {
     "about.consent.yes": 'Thank you. "later" leaves a question, "stop" leaves them all; sets can come in between.',
     "about.consent.needed": "This one I need: without a yes nothing may be kept.",
     "about.consent.no": "That's fine. Nothing of yours is kept, and what was written is erased. Should you think again, {coach} can send a new invitation.",
+    "about.consent.no.coach": "That's fine. No training of yours is kept, and you coach as before.",
     "about.consent.no.alone": "That's fine. Nothing of yours is kept, and what was written is erased.",
     "about.again": "Hello {name}. We were in the middle of this:",
     "about.not_read": 'I can\'t read that as an answer. Another way, please, or "later":',

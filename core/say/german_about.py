@@ -34,6 +34,7 @@ GERMAN_ABOUT: Final[Mapping[str, str | tuple[str, str]]] = {
     "about.consent.yes": 'Danke. "später" lässt eine Frage aus, "stop" alle; Sätze gehen auch dazwischen.',
     "about.consent.needed": "Diese brauche ich: ohne ein Ja darf nichts behalten werden.",
     "about.consent.no": "Das ist in Ordnung. Von dir wird nichts behalten, und was geschrieben war, ist gelöscht. Solltest du es dir anders überlegen, kann {coach} dich neu einladen.",
+    "about.consent.no.coach": "In Ordnung. Von deinem Training wird nichts behalten, und du coachst weiter wie bisher.",
     "about.consent.no.alone": "Das ist in Ordnung. Von dir wird nichts behalten, und was geschrieben war, ist gelöscht.",
     "about.again": "Hallo {name}. Wir waren gerade hier:",
     "about.not_read": 'Das kann ich nicht als Antwort lesen. Bitte anders, oder "später":',

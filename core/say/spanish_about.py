@@ -34,6 +34,7 @@ SPANISH_ABOUT: Final[Mapping[str, str | tuple[str, str]]] = {
     "about.consent.yes": 'Gracias. "luego" deja una pregunta, "stop" las deja todas; entre medias puedes escribir series.',
     "about.consent.needed": "Esta la necesito: sin un sí no se puede guardar nada.",
     "about.consent.no": "Está bien. No se guarda nada tuyo, y lo escrito está borrado. Si lo piensas mejor, {coach} puede mandarte otra invitación.",
+    "about.consent.no.coach": "De acuerdo. No se guarda nada de tu entrenamiento, y sigues como coach igual que antes.",
     "about.consent.no.alone": "Está bien. No se guarda nada tuyo, y lo escrito está borrado.",
     "about.again": "Hola, {name}. Estábamos en esto:",
     "about.not_read": 'No lo puedo leer como respuesta. De otra manera, por favor, o "luego":',

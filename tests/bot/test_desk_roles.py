@@ -247,3 +247,17 @@ def _long_names(conn: Connection) -> None:
     for last in ("Schwarzenbacher-Hohenstein of the Upper Valley", "Schwarzenbacher-Hohenstein of the Lower Valley"):
         one = people.add(conn, f"Wilhelmina {last}", "UTC", START)
         people.make_lifter(conn, one.id, ines.id)
+
+
+async def test_a_coach_who_does_not_train_after_all_coaches_on(tmp_path: Path) -> None:
+    async with office(tmp_path) as room:
+        await room.say(USERS["Ines"], "I train too")
+        await room.say(USERS["Ines"], "squat 60 kg 8 8 8")
+        assert await room.say(USERS["Ines"], "week of Ruth") != []
+        (said,) = await room.say(USERS["Ines"], "clear Ruth")
+        assert said == "Nothing is held for Ruth."
+        (said,) = await room.say(USERS["Ines"], "no")
+        assert said == "That's fine. No training of yours is kept, and you coach as before."
+        assert len((await room.say(USERS["Ines"], "clients"))[0].splitlines()) == 3
+        assert await room.rows(metadata.tables["act"]) == []
+        assert not any("60 kg" in row.body for row in await room.rows(metadata.tables["inbox"]))
