@@ -92,17 +92,17 @@ def result_of(target: Target, sets: tuple[SetAct, ...], as_asked: AsAsked, seen:
     bare = [(replace(act, rir=None, failed=False), wanted) for act, wanted in pairs]
     slack = any(_slack(act, wanted, seen) for act, wanted in pairs)
     if slack or not all(as_asked(act, wanted, 0.0) for act, wanted in bare):
-        return "otherwise" if _half_done(pairs, slack=slack) else "part"
+        return "otherwise" if _is_done(pairs, slack=slack) else "part"
     return "stopped" if all(as_asked(act, wanted, 0.0) for act, wanted in pairs) else "pushed"
 
 
-def _half_done(pairs: list[tuple[SetAct, TargetSet]], *, slack: bool) -> bool:
-    """Whether at least half of what was asked was done: of the load, and where more was left, of the repetitions."""
-    half = value("challenge.half_share")
+def _is_done(pairs: list[tuple[SetAct, TargetSet]], *, slack: bool) -> bool:
+    """Whether a good part of what was asked was done: of the load, and where more was left, of the repetitions."""
+    least = value("challenge.least_share")
     lows, counts = (
         sum(one) for one in zip(*((wanted.reps[0], count_of(act) or 0.0) for act, wanted in pairs), strict=True)
     )
-    return not (slack and counts < half * lows) and all(_heavy(act.load, wanted.load, half) for act, wanted in pairs)
+    return not (slack and counts < least * lows) and all(_heavy(act.load, wanted.load, least) for act, wanted in pairs)
 
 
 def _heavy(done: Load | None, wanted: Load | None, share: float) -> bool:

@@ -125,11 +125,11 @@ EXERCISE: Final[tuple[Row[Attempt], ...]] = (
     ),
     Row(
         "exercise.part",
-        "An exercise with sets left out, or with less than half of what was asked in them, brings nothing.",
+        "An exercise with sets left out, or with less than a third of what was asked in them, brings nothing.",
         "Otherwise one set of everything would do, or one repetition.",
         lambda one: one.result == "part",
         nothing,
-        ("challenge.half_share",),
+        ("challenge.least_share",),
     ),
     Row(
         "exercise.none",

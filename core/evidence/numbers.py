@@ -167,7 +167,7 @@ _ROWS: Final = (
     _n("challenge.beyond_reps", 3.0, "reps", (2.0, 6.0), "derived", "judgement", "and at least this many repetitions above it"),
     _n("challenge.short_z", 3.0, "sd", (2.0, 5.0), "derived", "judgement", "short by more than this was not ended where asked, whatever is said of it"),
     _n("challenge.otherwise_share", 0.9, "1", (0.5, 0.95), "derived", "judgement", "worth of every set done, but not as asked"),
-    _n("challenge.half_share", 0.5, "1", (0.3, 0.7), "derived", "judgement", "less than this of the repetitions or the load that were asked is not the exercise done"),
+    _n("challenge.least_share", 0.3, "1", (0.1, 0.5), "derived", "judgement", "less than this of the repetitions or the load that were asked is not the exercise done"),
     _n("challenge.exercise_week", 3, "1", (1, 7), "derived", "judgement", "chances of one exercise in a week"),
     _n("challenge.off_week", 1, "1", (0, 3), "derived", "judgement", "sessions a week that may be called off beforehand at no cost"),
     _n("challenge.kept_share", 0.5, "1", (0.3, 1.0), "derived", "judgement", "share of a session's exercises begun that makes it kept"),

@@ -18,7 +18,7 @@ Result = Literal["met", "stopped", "pushed", "otherwise", "part", "none"]
 
 ``met``: as asked. ``stopped``: every set, ended at the reserve asked, short of a low end. ``pushed``: every set, with
 less in reserve than asked. ``otherwise``: every set, but loose, lighter, or short with more left than asked. ``part``:
-not every set, or not half of what was asked. ``none``: not one.
+not every set, or hardly any of what was asked. ``none``: not one.
 """
 
 Word = Literal["unneeded", "waits", "yes", "no"]

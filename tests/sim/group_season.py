@@ -22,8 +22,11 @@ from bot.bootstrap import parts
 from bot.demo import life
 from bot.demo.gym import Gym, Invented, load_gym
 from bot.folding import FOLDING
-from bot.store import books, people, plans
+from bot.store import books, challenges, contest, people, plans
+from core.challenge.standings import table
+from core.contest import with_words
 from core.model.book import Book
+from core.model.challenge import Record, Table
 from tests.bot.shell import CHANNEL, GROUP, INES, HandClock, Shell, shell
 
 MONDAY: Final = date(2026, 3, 2)
@@ -66,6 +69,8 @@ class Season:
     """The days on which each member really trained, by their place: the season's own diary."""
     times: list[datetime] = field(default_factory=list)
     """When each message was sent."""
+    tables: tuple[Table, ...] = ()
+    """The last standings: as they were kept, and made once more from the acts alone."""
 
     def user(self, number: int) -> int:
         return FIRST_USER + number
@@ -239,7 +244,21 @@ async def season_in(folder: Path) -> Season:
         real = parts({CHANNEL: room.wire.open}, lambda code: f"/start={code}")
         object.__setattr__(room.parts, "answer", real.answer)
         object.__setattr__(room.parts, "remind", real.remind)
-        return await play(room)
+        season = await play(room)
+        season.tables = await room.store.read(_recomputed)
+        return season
+
+
+def _recomputed(conn: Any) -> tuple[Table, ...]:
+    """The standings from the days that are kept, and from days made anew from the acts."""
+    found = challenges.get(conn, 1)
+    words = challenges.words(conn, found.id)
+    anew = []
+    for entrant, trusted in challenges.entrants(conn, found.id):
+        said = {on: word for (who, on), word in words.items() if who == entrant.who}
+        days = contest.rebuilt(conn, found, entrant.who, FOLDING)
+        anew.append(Record(entrant, tuple(with_words(day, said.get(day.on, {}), trusted=trusted) for day in days)))
+    return tuple(table(found.noun, records, WEEKS) for records in (contest.records(conn, found), anew))
 
 
 def transcript(season: Season) -> str:

@@ -163,6 +163,7 @@ def report(group: Group, groups: int, pool: Pool) -> list[str]:
     out += _fairness("equal diligence", [even, *(lines(one, "honest", pool) for one in others)])
     full = [lines(replace(one, diligence="full"), "honest", pool) for one in (group, *others)]
     out += _fairness("all done as asked", full)
+    out += [_apart(name, [one for even in full for one in even]) for name in NATURE]
     varied = lines(replace(group, diligence="varied"), "honest", pool)
     found = correlation([one.points for one in varied], [one.diligence for one in varied])
     out.append(row("varied diligence: points with diligence", found, "0.70 or more", found >= 0.7))
@@ -204,6 +205,14 @@ def _fairness(how: str, groups: list[list[Line]]) -> list[str]:
         own = [[one for one in even if one.nature["sex"] == is_] for even in groups]
         out += [_with(name, own, f"{how}, {sex} alone") for name in NATURE]
     return out
+
+
+def _apart(name: str, members: list[Line]) -> str:
+    """How many points lie between the quarters with the least and the most of something."""
+    order = sorted(members, key=lambda one: one.nature[name])
+    quarter = len(order) // 4
+    least, most = (float(np.mean([one.points for one in some])) for some in (order[:quarter], order[-quarter:]))
+    return row(f"all done as asked: points of the quarter with the most {name} less those of the least", most - least)
 
 
 def _with(name: str, groups: list[list[Line]], whose: str) -> str:
