@@ -175,6 +175,21 @@ def restore(file: Annotated[Path, typer.Argument(help="The copy to put back.")],
 
 
 @app.command()
+def move(
+    to: Annotated[str, typer.Option("--to", help="The URL of the empty store to move to.")],
+    store: StoreUrl = None,
+) -> None:
+    """Copy the store into an empty one of either kind, as from a file to PostgreSQL, while no service runs on it."""
+    from bot.store import moving
+
+    moved = _run(moving.move(_store(store), to))
+    sys.stderr.write(f"Moved {sum(moved.values())} rows of {len(moved)} tables; as many are in the new store.\n")
+    sys.stderr.write(
+        "Set RUNGBOOK_STORE to the new one. The old one is still there: keep it until you trust the new.\n"
+    )
+
+
+@app.command()
 def doctor(
     store: StoreUrl = None,
     rebuild: Annotated[bool, typer.Option("--rebuild", help="Also build every estimate again and compare.")] = False,

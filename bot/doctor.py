@@ -116,6 +116,9 @@ async def _store(url: str, *, rebuild: bool) -> list[Finding]:
 async def _database(url: str, *, rebuild: bool) -> list[Finding]:
     from bot import doctor_database as looks
 
+    unmade = await looks.unmade(url)
+    if unmade is not None:
+        return [Finding("store", *unmade), Finding("copies", *looks.copies())]
     async with await Store.open(url, hold=False, create=False) as store:
         seen = {"store": await store.read(looks.server), "queue": await store.read(looks.queue)}
         seen["copies"] = looks.copies()

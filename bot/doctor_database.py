@@ -5,13 +5,32 @@ from typing import Final
 
 from sqlalchemy import Connection, text
 
-from bot.store import migrate
+from bot.store import house, migrate
 from bot.store.queue_steps import SCHEMA
 
 TOOLS: Final = ("pg_dump", "pg_restore")
 
 _OLDEST: Final = 140000
 """PostgreSQL 14, in its own numbering: the oldest that its makers still mend (November 2026)."""
+
+
+async def unmade(url: str) -> tuple[bool, str] | None:
+    """The words for a database that holds no tables of ours so far; None: it holds some. Raises StoreError."""
+    pool = house.pool_of(url)
+    try:
+        return await house.seen(pool, house.schema_of(url), _unmade)
+    finally:
+        await pool.close()
+
+
+def _unmade(conn: Connection) -> tuple[bool, str] | None:
+    if migrate.present(conn) is not None:
+        return None
+    well, words = server(conn)
+    return well, (
+        f"{words.partition(', step')[0]}; it holds no tables of ours yet: the first `rungbook serve` makes them, or "
+        "`rungbook move --to` this URL brings a file's"
+    )
 
 
 def server(conn: Connection) -> tuple[bool, str]:

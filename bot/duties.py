@@ -14,6 +14,7 @@ from psycopg import AsyncConnection, OperationalError
 
 from bot.lanes import libpq
 from bot.log import fault
+from bot.store.urls import SERVES
 
 CHANNEL: Final = "rungbook_out"
 """On which is said, by a bot's name, that something of its is to be sent."""
@@ -84,7 +85,7 @@ async def _connected(url: str) -> AsyncConnection[Any]:
         keepalives_idle=5,
         keepalives_interval=2,
         keepalives_count=3,
-        application_name="rungbook duties",
+        application_name=SERVES,
     )
 
 

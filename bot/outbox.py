@@ -91,6 +91,10 @@ TELEGRAM_PACE: Final = Pace(
 )
 
 
+REMEMBERED: Final = 10_000
+"""Chats in memory before those whose allowance is whole again are dropped."""
+
+
 @dataclass(slots=True)
 class Buckets:
     """How much of each allowance is used, as the time at which it will be whole again (a leaky bucket)."""
@@ -104,6 +108,8 @@ class Buckets:
 
     def take(self, one: Queued, now: datetime) -> None:
         """It goes now."""
+        if len(self._full_at) >= REMEMBERED:
+            self._full_at = {key: at for key, at in self._full_at.items() if at > now}
         for key, rate in self._of(one):
             self._full_at[key] = max(self._used(key, rate, now), now) + rate.every
 
@@ -112,7 +118,10 @@ class Buckets:
 
     def _used(self, key: object, rate: Allowance, now: datetime) -> datetime:
         """Never further ahead than a whole burst: a clock that was put back must not silence anyone."""
-        used = self._full_at[key] = min(self._full_at.get(key, now), now + rate.every * rate.burst)
+        at = self._full_at.get(key)
+        if at is None:
+            return now
+        used = self._full_at[key] = min(at, now + rate.every * rate.burst)
         return used
 
     def _of(self, one: Queued) -> list[tuple[object, Allowance]]:

@@ -13,6 +13,9 @@ SERVER: Final = "postgresql+psycopg"
 BOT: Final = "bot"
 """In a database's URL, as in ``…/gym?bot=north``: the bot whose tables are meant."""
 
+SERVES: Final = "rungbook duties"
+"""As the database knows the connection that every running service keeps for its duties."""
+
 
 def parsed(url: str) -> URL:
     """A store's URL, of one of the two kinds. Raises StoreError with the remedy for any other."""

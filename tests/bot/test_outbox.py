@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from bot.outbox import PROMPT_LASTS, RESEND_AFTER, TELEGRAM_PACE, Allowance, Outbox, Pace
+from bot.outbox import PROMPT_LASTS, REMEMBERED, RESEND_AFTER, TELEGRAM_PACE, Allowance, Buckets, Outbox, Pace
 from bot.ports import Delivery, Later, Moved, Parcel, Refused, Sent, Uncertain
 from bot.store import outbox, people
-from bot.store.outbox import Kind, Letter, Reach
+from bot.store.outbox import Kind, Letter, Queued, Reach
 from bot.store.tables import chat, halt
 from bot.store.tables import outbox as outbox_table
 from tests.bot.shell import CHANNEL, GROUP, INES, MONDAY, RUTH, TOMAS, Shell, shell, with_people
@@ -318,3 +318,20 @@ async def test_a_closed_chat_is_no_longer_a_place_to_reach_someone(room: Shell) 
     await room.hear(room.raw(kind="gone", chat=RUTH))
     rows = {row.platform: row.active for row in await room.rows(chat)}
     assert (rows[RUTH], rows[TOMAS]) == (0, 1)
+
+
+def test_the_paces_memory_does_not_grow_with_the_chats_that_ever_were() -> None:
+    buckets = Buckets(Pace(person=TELEGRAM_PACE.person))
+    now = MONDAY
+    chats = [
+        Queued(seq, seq, CHANNEL, seq, None, "reply", "", (), 0, private=True, not_before=None)
+        for seq in range(2 * REMEMBERED)
+    ]
+    for one in chats:
+        buckets.take(one, now)
+        now += timedelta(seconds=1)
+    assert len(buckets._full_at) <= REMEMBERED + 1
+    for _ in range(5):
+        buckets.take(chats[-1], now)
+    assert buckets.opens(chats[-1], now) > now  # who was just sent to is still known
+    assert buckets.opens(chats[0], now) == now
