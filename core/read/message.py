@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import pairwise
 
 from core.evidence.exercises import EXERCISES
 from core.model.acts import Act, AsPlanned, Begin, Finish, Next, SetAct, Skip, Span, Swap
@@ -22,7 +21,7 @@ from core.read.labels import label
 from core.read.lexemes import mark
 from core.read.loads import PLATES_ONLY, is_barbell, outside
 from core.read.modifiers import remarks
-from core.read.moods import clauses, mark_undone
+from core.read.moods import mark_undone
 from core.read.names import Mention
 from core.read.remark import Remark
 from core.read.settle import Settler
@@ -30,6 +29,7 @@ from core.read.stream import Stream
 from core.read.stretches import Stretch, sentences_of, stretches
 from core.read.symptoms import symptoms
 from core.read.ticks import drop_addresses, drop_labels, unticked
+from core.read.unnamed import unnamed
 from core.read.words.languages import language
 
 
@@ -55,9 +55,6 @@ DATED = frozenset({"DAY", "WEEKDAY", "DAYSAGO"})
 AMENDING = frozenset({"AMEND", "NOTWORD", "LAST", "THAT", "CLEARIT"})
 POSTURES = frozenset({"seated", "standing", "lying"})
 """How one sits or stands, said away from the name, can make it another exercise."""
-_TO_COME: Final = ("should", "tomorrow", "will", "next", "next time", "next week")
-"""With one of these a question is about what is not done yet."""
-
 MOST_OPTIONS = 6
 """A question offers at most so many answers."""
 
@@ -206,24 +203,7 @@ class Message:
 
     def _unnamed(self) -> str | None:
         """The exercise of a set that names none."""
-        setting = self._setting
-        if setting.now_on in EXERCISES:
-            return setting.now_on
-        if setting.last is not None and setting.last.exercise in EXERCISES:
-            return setting.last.exercise
-        if len(setting.plan) == 1 and setting.plan[0].exercise in EXERCISES:
-            return setting.plan[0].exercise
-        return self._spoken_of()
-
-    def _spoken_of(self) -> str | None:
-        """The one asked about right before a plain report: "what do hip thrusts even hit? did 80 10 10 10"."""
-        s, parts = self.stream, clauses(self.stream)
-        for asked, told in pairwise(parts):
-            named = [one.mention for one in s.all[asked.first : asked.last] if one.mention is not None]
-            planned = any(one.has("OTHER", "SKIP") or one.is_word(*_TO_COME) for one in s.all[asked.first : asked.last])
-            if asked.asked and len(named) == 1 and not planned and s.is_(s.skip(told.first, "SELF", "OPENER"), "DONE"):
-                return one_of(named[0], self._setting)
-        return None
+        return unnamed(self.stream, self._setting)
 
     def _candidates(self, stretch: Stretch, parsed: Parsed) -> tuple[str, ...]:
         """The exercises that the stretch can be of: one, several to ask about, or none known."""
