@@ -7,7 +7,6 @@ from core.read.moods import is_other
 from core.read.stream import Stream
 from core.read.telling import BODY_KINDS, Told
 
-
 _AGED: Final = 100
 """An age in years is below it."""
 

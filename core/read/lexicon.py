@@ -3,6 +3,7 @@
 Knows no exercise and no grammar; those ask it what words can mean.
 """
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Final
@@ -70,6 +71,7 @@ class Trie:
 
 
 _NOTHING: Final[list[Meaning]] = []
+_PLAIN: Final = re.compile("[a-z ]+")
 
 
 def _shortened(token: Token) -> bool:
@@ -78,9 +80,7 @@ def _shortened(token: Token) -> bool:
 
 
 def _words(phrase: str) -> list[str]:
-    if phrase.isalpha():
-        return [phrase]
-    if GLUED in phrase:
+    if GLUED in phrase or _PLAIN.fullmatch(phrase):  # nine in ten: a lexer would cut them no differently
         return phrase.split()
     return [token.text for token in lex(phrase)]
 
@@ -113,12 +113,13 @@ class Lexicon:
             for phrase in phrases.split(","):
                 self.concepts[phrase.strip()] = concept
                 self.names.add(phrase.strip(), ("NAME", concept))
-        self.known = frozenset(self.phrases.words() | self.names.words() | numerals.words)
+        named, phrased = self.names.words(), self.phrases.words()
+        self.known = frozenset(phrased | named | numerals.words)
         for figure in figures:
             self.phrases.add(figure.strip(), (FIGURE, 0))
         self.plain = plain | self.phrases.words()
         self.settled = self.known | self.plain
-        self.speller = Speller(self.known, self.names.words())
+        self.speller = Speller(self.known, named)
 
     def spell(self, tokens: list[Token]) -> list[Token]:
         """The tokens with words mended: runs glued together cut, slips of the finger put right."""

@@ -3,11 +3,9 @@
 Knows no language: the words come from a language's tables.
 """
 
-from collections.abc import Iterable
-from functools import lru_cache
+from collections.abc import Callable, Iterable
+from functools import cache, lru_cache
 from typing import Final
-
-from rapidfuzz.distance import OSA
 
 from core.read.tokens import Token
 
@@ -77,7 +75,7 @@ class Speller:
             near = self._by_start.get((length, word[0]), _NO_WORDS)
             turned = self._by_start.get((length, word[1]), _NO_WORDS) if word[1] != word[0] else _NO_WORDS
             for other in (*near, *(one for one in turned if one[:2] == swapped)):
-                slips = OSA.distance(word, other, score_cutoff=most)
+                slips = _distance()(word, other, score_cutoff=most)
                 if slips <= most and _forgiven(word, other, slips, self._names):
                     best.setdefault(slips, []).append(other)
         if not best:
@@ -85,6 +83,15 @@ class Speller:
         nearest = sorted(best[min(best)], key=lambda one: (-len(one), one not in self._names))
         stems = {one.rstrip("s") for one in nearest}
         return nearest[0] if len(stems) == 1 or len(word) > SHORTEST_MENDED else None
+
+
+@cache
+def _distance() -> Callable[..., int]:
+    """How many letters apart two words are, two swapped counting as one; loaded at the first slip: it takes a while."""
+    from rapidfuzz.distance import OSA
+
+    distance: Callable[..., int] = OSA.distance
+    return distance
 
 
 _NO_WORDS: Final[list[str]] = []

@@ -7,7 +7,6 @@ from typing import Final
 from core.model.acts import Span
 from core.read.lexeme import Lexeme
 
-
 MOST_SKIPPED: Final = 40
 """Small words between a word and what it is about, at most: keeps the cost of rows of them linear."""
 
