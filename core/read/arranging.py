@@ -4,6 +4,7 @@ missed lift as its own, runs of loads dealt out. Knows no exercise.
 
 from dataclasses import replace
 from itertools import pairwise
+from typing import Final
 
 from core.read.atoms import Atom, LoadSaid
 from core.read.cursor import COUNTS
@@ -12,7 +13,7 @@ from core.read.spreading import spread_out
 
 def arranged(atoms: list[Atom], *, loaded: bool) -> list[Atom]:
     """The atoms as the grammar takes them. ``loaded``: the exercise has an outside load."""
-    told = _missed_at(_sets_at(_instead(_times_listed(_remarks_behind(atoms)))))
+    told = _missed_at(_sets_at(_fives(_instead(_times_listed(_remarks_behind(atoms))))))
     return spread_out(told) if loaded else told
 
 
@@ -52,6 +53,24 @@ def _missed_at(atoms: list[Atom]) -> list[Atom]:
             out[i + 1] = replace(atoms[i + 1], kind="SEP", text="COMMA")
             out[i + 2] = replace(load, kind="L", load=said, text="missed")
     return out
+
+
+def _fives(atoms: list[Atom]) -> list[Atom]:
+    """'five fives at 90': a small number before a small plural counts sets, where a load follows."""
+    for i in range(len(atoms) - 3):
+        sets, reps, at, load = atoms[i : i + 4]
+        small = (
+            sets.kind == reps.kind == "N" and reps.plural and not sets.plural and max(sets.value, reps.value) <= MOST
+        )
+        first = i == 0 or atoms[i - 1].kind in ("SEP", "W")
+        if small and first and at.kind == "AT" and load.kind in ("N", "L") and load.value != sets.value:
+            told = [replace(sets, kind="S"), replace(reps, kind="R", plural=False)]
+            return [*atoms[:i], *told, *atoms[i + 2 :]]
+    return atoms
+
+
+MOST: Final = 12.0
+"""So many sets, or repetitions, are told in this way at most (common practice, no source)."""
 
 
 def _instead(atoms: list[Atom]) -> list[Atom]:

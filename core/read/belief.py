@@ -69,7 +69,11 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
         name = strong and not chat and _unknown_name(s, groups[0])
         parsed.unknown_name = name
         if not strong:
-            told = known and not chat and (not strange or (strange == 1 and _got(s, groups)))
+            told = (
+                known
+                and not chat
+                and (not strange or (strange == 1 and _got(s, groups)) or _sentence_of_its_own(s, groups))
+            )
             return told or _only_counts(s)
         if known and not name:
             return chat + strange <= 1 or (chat == 0 and strange <= 2)
@@ -79,6 +83,14 @@ def believable(s: Stream, stretch: Stretch, parsed: Parsed, *, known: bool) -> b
     if any(len(group.reps) > 1 for group in groups):
         return strange <= 2
     return strange == 0 and not chat
+
+
+def _sentence_of_its_own(s: Stream, groups: list[Group]) -> bool:
+    """'last rep was a fight. 5': counts and nothing else from one stop to the next."""
+    first, last = groups[0].first, groups[-1].last
+    before = first == 0 or s.is_(first - 1, "STOP", "NL")
+    after = last + 1 >= len(s) or s.is_(last + 1, "STOP", "NL")
+    return before and after and all(s.is_(i, "NUM", "COMMA", "SLASH", "AND") for i in range(first, last + 1))
 
 
 def _got(s: Stream, groups: list[Group]) -> bool:
@@ -143,7 +155,7 @@ def _stray(s: Stream, stretch: Stretch, parsed: Parsed, n: int, *, held: bool) -
         return len(parsed.groups) > 1 or stretch.mention is None
     if len(parsed.groups) > 1 and not group.like and not group.chained and _judged(s, group):
         return True
-    if group.like or not group.reps or group.chained or group.load is not None:
+    if group.like or not group.reps or group.chained or group.load is not None or group.sets is not None:
         return False
     timed = all(rep.kind == "H" for rep in group.reps)
     if timed and not held:

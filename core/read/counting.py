@@ -92,12 +92,14 @@ def _sets_of(c: Cursor) -> bool:
 
 
 def _load_behind_chain(c: Cursor) -> bool:
-    """3x8 60: a number too large for a count, right behind sets x reps, is the load."""
+    """3x8 60, 3 sets of 8 squats 60: a number too large for a count, right behind sets and reps, is the load."""
     groups, number = c.out.groups, c.a[c.i]
     if not groups or c.gap or number.kind != "N" or c.kind(c.i + 1) in ("X", "FOR", "N"):
         return False
     group = groups[-1]
-    if group.lead is None or group.load is not None or group.behind is not None or group.lead > MOST_SETS / 2:
+    told = c.loaded and len(group.reps) == 1 and (group.sets is not None or group.explicit) and group.lead is None
+    chain = group.lead is not None and group.lead <= MOST_SETS / 2
+    if group.load is not None or group.behind is not None or not (told or chain):
         return False
     if number.value < 2 * max(rep.n for rep in group.reps):
         return False
@@ -187,6 +189,9 @@ LIKELY_TIMES = 5.0
 def _in_a_run(c: Cursor, before: Group) -> bool:
     """x12, x12, x10: each x counts repetitions where several follow one another, each behind its comma."""
     further = c.kind(c.i + 2) == "SEP" and c.kind(c.i + 3) == "X" and c.kind(c.i + 4) in ("N", "R")
+    spaced = c.a[c.i].text == "x" and before.chained and c.a[c.i + 1].value > LIKELY_TIMES
+    if spaced and before.load is None and before.lead is None:
+        return True
     loadless = before.load is None and before.lead is None and before.chained
     return bool(c.gap) and (further or loadless)
 

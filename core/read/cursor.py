@@ -16,12 +16,14 @@ COUNTS: Final = ("N", "R", "H", "D")
 
 @dataclass(slots=True)
 class Cursor:
-    """``a`` the atoms, ``i`` the place, ``named`` whether the stretch names its exercise. ``pending`` is a load said
+    """``a`` the atoms, ``i`` the place, ``named`` whether the stretch names its exercise, ``loaded``
+    whether that has an outside load. ``pending`` is a load said
     before its counts, ``sets`` a count of sets said before them, ``bound`` to what directly follows and no heading;
     the rest are marks set by words on the way."""
 
     a: list[Atom]
     named: bool
+    loaded: bool = False
     i: int = 0
     out: Parsed = field(default_factory=lambda: Parsed([], []))
     pending: LoadSaid | None = None

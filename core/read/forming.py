@@ -161,12 +161,26 @@ def first_sets(s: Stream, i: int) -> tuple[float, int] | None:
 def _set_run(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """'sets 1-3 were 10 each at 50': so many sets, told together."""
     del before
+    led = first_sets(s, i) if s.is_(i, "ORD") and s.is_(i + 1, "NUM") and not s.all[i + 1].is_word("one") else None
+    if led is not None and led[1] == i + 1 and 1 < led[0] < MOST_RUN and _told_of(s, i + 2, led[0]):
+        return Atom("S", i, i + 1, led[0], text="run")
     if not s.is_(i, "SETS") or not s.is_(i + 2, "AND", "DASH", "TO") or not s.is_(i + 4, "BE", "COLON", "NUM", "AT"):
         return None
     first, last = s.num(i + 1), s.num(i + 3)
     if first is None or last is None or not 0 < last - first < MOST_RUN or s.is_(i + 4, "X"):
         return None
     return Atom("S", i, i + 3, last - first + 1, text="run")
+
+
+def _told_of(s: Stream, i: int, count: float) -> bool:
+    """Whether what follows 'the first two' tells of them: at 80, were 8s, 5 5."""
+    if s.is_(i, "AT", "WITH", "BE", "COLON"):
+        return s.is_(i + 1, "NUM", "LOADQ", "ARTICLE")
+    run = 0
+    while s.is_(i, "NUM", "COMMA", "AND", "SLASH"):
+        run += s.is_(i, "NUM")
+        i += 1
+    return run == count and not s.is_(i, "X", "FOR")
 
 
 MOST_RUN: Final = 8

@@ -11,14 +11,14 @@ from core.read.arranging import arranged
 from core.read.atoms import Atom, LoadSaid
 from core.read.counting import count_of_sets, counts, leading_times
 from core.read.cursor import COUNTS, Cursor
-from core.read.groups import Group, Parsed, Placed, leads_with_load
+from core.read.groups import LEAST_LEAD, Group, Parsed, Placed, leads_with_load
 from core.read.linking import behind_link, linked
-from core.read.sameness import as_before, told_just_now
+from core.read.sameness import TOP_EFFORT, as_before, told_just_now
 
 
 def parse(atoms: list[Atom], *, named: bool = True, loaded: bool = False) -> Parsed:
     """All groups and remarks of a stretch. ``named``: it names its exercise; ``loaded``: that has an outside load."""
-    c = Cursor(arranged(atoms, loaded=loaded), named)
+    c = Cursor(arranged(atoms, loaded=loaded), named, loaded)
     while c.i < len(c.a):
         at = c.i
         _step(c, c.a[at])
@@ -30,11 +30,11 @@ def parse(atoms: list[Atom], *, named: bool = True, loaded: bool = False) -> Par
 
 def _step(c: Cursor, atom: Atom) -> None:
     kind = atom.kind
-    if kind == "DELTA" and _hangs_on(c):
+    if kind == "DELTA" and _hangs_on(c) and not _loads_next(c):
         c.out.groups[-1].load = _hung(atom.load)
         c.out.groups[-1].last = atom.last
         c.i += 1
-    elif kind == "DELTA" and c.amending and c.kind(c.i + 1) in ("X", "FOR"):
+    elif kind == "DELTA" and (c.amending or _loads_next(c)) and c.kind(c.i + 1) in ("X", "FOR"):
         c.a[c.i] = replace(atom, kind="L", load=_hung(atom.load))
         _load(c, c.a[c.i])
     elif kind == "SAME" and atom.text == "again" and told_just_now(c):
@@ -46,6 +46,12 @@ def _step(c: Cursor, atom: Atom) -> None:
         c.i = _past_count(c, c.i + 1)
     else:
         _STEPS.get(kind, _word)(c, atom)
+
+
+def _loads_next(c: Cursor) -> bool:
+    """'x8 x8 +5kg x6': on the body, a signed load before its own count is that set's."""
+    told = bool(c.out.groups) and c.out.groups[-1].kinds == {"R"} and not c.loaded
+    return told and c.kind(c.i + 1) in ("X", "FOR") and c.kind(c.i + 2) in ("N", "R")
 
 
 def _hangs_on(c: Cursor) -> bool:
@@ -191,6 +197,9 @@ def _closes_field(c: Cursor) -> bool:
 
 def _count_follows(c: Cursor) -> bool:
     j = c.i
+    effort = c.kind(j) == "AT" and c.kind(j + 1) == "N" and c.a[j + 1].value <= TOP_EFFORT
+    if effort and c.kind(j + 2) in ("", "SEP", "M") and c.out.groups and c.out.groups[-1].sets is not None:
+        return False
     while c.kind(j) in ("SEP", "M", "AT", "SIDE", "W", "OF"):
         j += 1
     return c.kind(j) in (*COUNTS, "X", "FOR", "S")
@@ -216,7 +225,7 @@ def _split_loads(c: Cursor) -> None:
         lone = first.bare and len(first.reps) == 1 and first.sets is None and first.behind is None
         if (
             lone
-            and (then.explicit or first.lead_plural)
+            and (then.explicit or first.lead_plural or (c.loaded and _stands_out(first, then)))
             and then.load is None
             and not then.like
             and first.reps[0].n > then.most
@@ -227,6 +236,16 @@ def _split_loads(c: Cursor) -> None:
             for placed in c.out.placed:
                 placed.after -= placed.after > n
         n += 1
+
+
+def _stands_out(first: Group, then: Group) -> bool:
+    """'85 for the last, got 4': a number so much larger than the count behind it is the load."""
+    alone = len(then.reps) == 1 and then.lead is None and then.behind is None and then.sets is None
+    return alone and first.reps[0].n >= LEAST_LEAD and first.reps[0].n >= STANDS_OUT * then.most > 0
+
+
+STANDS_OUT: Final = 4.0
+"""A number so many times the count behind it is hardly a count itself (common practice, no source)."""
 
 
 def _finish(c: Cursor) -> None:

@@ -177,12 +177,19 @@ def _at(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tupl
 _NOTHING: Final[list[Meaning]] = []
 
 
+def _plural_behind(tokens: list[Token], i: int) -> bool:
+    """'all 5s': the number belongs to the s behind it."""
+    return i < len(tokens) and tokens[i].glued and tokens[i].text == "s"
+
+
 def _phrase(tokens: list[Token], words: list[str], i: int, tongue: Language) -> tuple[int, list[Meaning]]:
     """The longest phrase of the tables from here, unless its last word begins a longer name."""
     if tokens[i].text == "/" and not tokens[i].glued:
         return i, []
     phrases = tongue.lexicon.phrases
     end, meanings = phrases.longest(words, i)
+    if end > i + 1 and tokens[end - 1].kind == "num" and _plural_behind(tokens, end):
+        return phrases.longest(words[: end - 1], i)
     if end > i + 1:
         within = _name(words, tokens, end - 1, tongue)
         if within is not None and within[0] > end:

@@ -63,7 +63,14 @@ class Likely:
         most = BOUNDS["most_reps_heavy" if self.row.kind == "compound" else "most_reps_light"].value
         if not self.outside or lead > most or lead != int(lead) or second < 2 * lead:
             return False
+        if self.planned_as(lead, second):
+            return False
         return second > most or (self.usual() is not None and self.near(second) and not self.near(lead, 0.6))
+
+    def planned_as(self, sets: float, reps: float) -> bool:
+        """Whether the plan has just so many sets of so many repetitions."""
+        line = next((one for one in self.setting.plan if one.exercise == self.id), None)
+        return line is not None and line.sets == sets and line.reps is not None and line.reps[0] <= reps <= line.reps[1]
 
     def certain(self, lead: float) -> bool:
         """Too many for sets by any count."""

@@ -79,11 +79,14 @@ def _lists_by_times(parts: list[Atom], links: list[Atom]) -> bool:
 def _falls(parts: list[Atom]) -> bool:
     """45s x 12 x 11: a last number a little below the one before it, and too many for sets, counts repetitions."""
     before, last = parts[1].value, parts[2].value
-    return MOST_TIMES < last < before and last >= before - MOST_FALL
+    falls = MOST_TIMES < last < before and last >= before - MOST_FALL
+    return falls or MOST_LIKELY_SETS < last <= before
 
 
 MOST_TIMES: Final = 5.0
 """More than this behind a load and its count is hardly a count of sets (common practice, no source)."""
+MOST_LIKELY_SETS: Final = 10.0
+"""More sets than this of one kind are not written as a chain (common practice, no source)."""
 MOST_FALL: Final = 3.0
 """Repetitions lost from one set to the next, where a chain is read so (common practice, no source)."""
 

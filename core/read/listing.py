@@ -1,7 +1,7 @@
 """Further counts at one load (8,8,7 or 8 8 7 or 8/8/7), and when a number begins something else instead."""
 
 from core.read.cursor import COUNTS, MOST_SETS, OPPOSITE, Cursor
-from core.read.groups import Group, leads_with_load
+from core.read.groups import LEAST_LEAD, Group, leads_with_load
 
 
 def further_counts(c: Cursor, group: Group) -> None:
@@ -74,6 +74,8 @@ def _continues(c: Cursor, group: Group, j: int) -> bool:
         return atom.value >= 5
     if group.sets is not None and not group.bare:
         return False
+    if c.loaded and group.explicit and len(group.reps) == 1 and atom.kind == "N" and atom.value >= 2 * group.most:
+        return atom.value < LEAST_LEAD
     if leads_here(c, j):
         return False
     if group.load is not None or group.lead is not None or len(group.reps) > 1:

@@ -152,6 +152,11 @@ def _only_rounds(s: Stream, piece: Piece) -> bool:
     return bool(piece.counts) and all(s.is_(i, "SETQ") or s.is_(i - 1, "X") for i in piece.counts)
 
 
+def _only_implements(s: Stream, piece: Piece) -> bool:
+    """'my heaviest dumbbells are 12s': plurals alone, which count nothing by themselves."""
+    return bool(piece.counts) and all(s.all[i].plural for i in piece.counts)
+
+
 def _strange(s: Stream, piece: Piece) -> bool:
     """Chat beside the set, not part of its report."""
     return any("WORD" in s.all[i].k and i not in s.used for i in range(piece.first, piece.last))
@@ -199,7 +204,12 @@ def _place_unnamed(
     """Counts before the first name: they are of that name if it has none of its own, or stands behind its counts."""
     stretch, counted = part
     behind = bool(piece.counts) and piece.counts[0] < stretch.at
-    near = [one for one in unnamed if one.line == piece.line and not _only_rounds(s, one) and not _strange(s, one)]
+    near = [
+        one
+        for one in unnamed
+        if one.line == piece.line
+        and not (_only_rounds(s, one) or _strange(s, one) or (counted and _only_implements(s, one)))
+    ]
     if not any(one.counts for one in unnamed) and any(_paced(s, one) or _rested(s, one) for one in unnamed):
         near = unnamed
     joins = bool(near) and (

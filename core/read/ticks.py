@@ -72,11 +72,30 @@ def drop_labels(s: Stream) -> None:
         if _labels_a_set(s, i):
             of = s.is_(i + 2, "OF", "SLASH") and s.is_(i + 3, "NUM")
             s.use([i, i + 1, i + 2, i + 3] if of and not s.is_(i + 4, "X") else [i, i + 1])
+    for first, last in rows:
+        s.use(_date(s, first, last))
     _drop_counting(s, rows)
     _drop_inline(s)
     for first, last in rows:
         if _lettered(s, first, last):
             s.use([first, first + 1])
+
+
+def _date(s: Stream, first: int, last: int) -> range:
+    """'25/11 squat 120 5 5 5': day and month ahead of a name that has its own counts."""
+    if not (s.is_(first, "NUM") and s.is_(first + 1, "SLASH") and s.is_(first + 2, "NUM")):
+        return range(0)
+    day, month = s.all[first].value, s.all[first + 2].value
+    glued = s.all[first + 1].glued and s.all[first + 2].glued
+    end = first + 2 + 2 * (s.is_(first + 3, "SLASH") and s.num(first + 4) is not None)
+    name = s.skip(end + 1, "COLON", "DASH", "WEEKDAY", "COMMA")
+    told = s.is_(name, "EX") and any(s.is_(i, "NUM", "LOADQ") for i in range(name + 1, last + 1))
+    dated = max(day, month) <= MOST_DAYS and min(day, month) <= MOST_MONTHS
+    return range(first, end + 1) if glued and dated and told else range(0)
+
+
+MOST_DAYS: Final = 31
+MOST_MONTHS: Final = 12
 
 
 def drop_addresses(s: Stream) -> None:
@@ -184,7 +203,11 @@ def _drop_counting(s: Stream, rows: list[tuple[int, int]]) -> None:
 def _drop_inline(s: Stream) -> None:
     """s1 60x8 s2 60x8, or 1) 60x8 2) 60x8: labels inside a line, known by counting up from one."""
     bracketed = [
-        (i, i, i + 1) for i in s.places("NUM") if s.is_(i, "NUM") and i + 1 < len(s) and s.all[i + 1].text == ")"
+        (i, i, i + 1)
+        for i in s.places("NUM")
+        if s.is_(i, "NUM")
+        and i + 1 < len(s)
+        and (s.all[i + 1].text == ")" or (s.all[i + 1].text == "." and s.is_(i + 2, "EX")))
     ]
     lettered = [
         (i, i - 1, i)
