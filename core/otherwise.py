@@ -29,7 +29,9 @@ def _worked(scene: Scene, found: Found) -> Scene:
         scene = work(scene, reading.acts, asks=True)
     scene = _wished(scene, found.wish)
     scene = work(scene, reading.acts, asks=reading.ask is not None) if begins else scene
-    scene = talk.beside(scene, () if reading.acts or phrases.is_courtesy(found.rest) else (found.rest,))
+    scene = talk.beside(
+        scene, () if reading.acts or phrases.is_courtesy(found.rest, scene.book.profile.language) else (found.rest,)
+    )
     if reading.ask is not None:
         return talk.asks(scene, reading.ask)
     return scene if begins or isinstance(found.wish, MoveTo) else today.stands(scene)

@@ -100,7 +100,7 @@ def _typed(me: Oneself, stand: Stand | None, said: Said) -> bool:
     wish = wish or _labelled(me, stand.open, said.text)
     if wish is None and books.is_asked(me.conn, me.who.id):
         return False  # a question about sets was put later, and is what people answer first
-    if wish is None and phrase_of(said.text) not in _NO_ANSWERS:
+    if wish is None and phrase_of(said.text, me.profile.language) not in _NO_ANSWERS:
         wish = read_answer(stand.open, said.text, me.around(busy=bool(reading.acts)))
     if wish is not None:
         return _done(me, stand, wish)
@@ -121,7 +121,7 @@ def _other(me: Oneself, stand: Stand, said: Said, reading: Reading) -> bool:
         lifter.answer(me.case, me.who, me.chat, told)
         _goes_on(me, stand.answers("aches"), [])
         return True
-    phrase = phrase_of(said.text)
+    phrase = phrase_of(said.text, me.profile.language)
     if phrase in ("hello", "start"):
         _ask(me, stand, [me.say("about.again", name=me.profile.name)])
         return True

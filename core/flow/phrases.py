@@ -3,9 +3,12 @@
 import re
 import unicodedata
 from collections.abc import Mapping
-from typing import Final, Literal
+from functools import cache
+from types import ModuleType
+from typing import Final, Literal, cast
 
 from core.evidence.plausible import BOUNDS
+from core.flow import phrases_de, phrases_en, phrases_es
 from core.model.quantities import Unit, from_kg
 
 Phrase = Literal[
@@ -32,46 +35,15 @@ Phrase = Literal[
     "today",
     "let_go",
 ]
+FIRST: Final = "en"
+"""The language that is understood beside every other."""
 Shape = Literal["empty", "emoji", "marks", "script", "noise", "words"]
 
-PHRASES: Final[Mapping[Phrase, tuple[str, ...]]] = {
-    "start": ("/start", "get started", "how do i start"),
-    "begin": ("start", "lets start", "lets go", "start now", "ready", "im ready", "lets begin"),
-    "skip": ("skip", "skip it", "skip this", "skip this one", "skip that", "leave it out", "next one please"),
-    "swap": ("swap", "swap it", "swap this", "swap this one", "something else"),
-    "help": ("/help", "help", "help me", "how does this work", "what can you do", "what can i say", "commands", "?"),
-    "why": ("/why", "why", "why that", "why so", "how come", "why this", "what for", "why so light", "why so heavy",
-            "why the same", "why not more", "why less"),
-    "undo": ("/undo", "undo", "undo that", "take that back", "take it back", "undo last"),
-    "where": ("/today", "today", "where am i", "where was i", "how far am i", "what have i done", "status",
-              "what did i do", "show today"),
-    "hello": ("hi", "hello", "hey", "good morning", "good evening", "morning", "evening", "hi there", "hello there"),
-    "thanks": ("thanks", "thank you", "thx", "ta", "cheers", "thanks a lot", "many thanks", "ty"),
-    "fine": ("ok", "okay", "k", "right", "got it", "sure", "alright", "great", "good", "cool", "nice", "will do", "yep",
-             "yes", "no", "nope", "perfect"),
-    "later": ("brb", "one sec", "one moment", "wait", "hold on", "back in a bit"),
-    "done": ("done", "finished", "im done", "i am done", "all done", "done now", "thats it", "thats all",
-             "finished now"),
-    "finish": ("finish", "/finish", "finish session", "finish the session", "end session", "end the session", "end",
-               "close the session", "wrap it up", "session over", "session done", "close it", "finish here"),
-    "moved": ("moved to tomorrow", "move to tomorrow", "move it to tomorrow", "moved", "move it", "tomorrow instead"),
-    "off": ("not today", "no training today", "not training today", "cant make it today", "skip today", "day off",
-            "i cant today", "cant train today", "no gym today", "rest day today", "taking today off", "not tonight"),
-    "off_tomorrow": ("not tomorrow", "no training tomorrow", "not training tomorrow", "cant make it tomorrow",
-                     "skip tomorrow", "cant train tomorrow", "i cant tomorrow"),
-    "travelling": ("travelling", "traveling", "im travelling", "im traveling", "travelling today", "on the road"),
-    "did": ("did it, will write it", "did it will write it", "did it", "i did it"),
-    "today": ("moved to today", "move to today", "today instead"),
-    "let_go": ("let it go", "never mind", "forget it"),
-    "well_again": ("im fine now", "i am fine now", "its fine now", "it is fine now", "all good now", "all fine now",
-                   "im ok now", "i am ok now", "im okay now", "it passed", "its gone", "it is gone", "feeling fine now",
-                   "feel fine now", "i feel fine", "im fine", "i am fine", "feeling better", "im better now",
-                   "clear me", "unlock", "lift the hold", "it went away", "false alarm", "its ok now", "its okay now",
-                   "i feel better now", "im good now", "feeling ok now"),
-}  # fmt: skip
-"""What is said, whole, for each of them; case, apostrophes and marks at the end don't count."""
+SPOKEN: Final[Mapping[str, ModuleType]] = {"en": phrases_en, "es": phrases_es, "de": phrases_de}
+"""Where each language's phrases are. Said whole; case, accents, apostrophes and marks at the end don't count."""
 
-_BY_WORDS: Final = {words: phrase for phrase, all_words in PHRASES.items() for words in all_words}
+PHRASES: Final = phrases_en.PHRASES
+"""The first language's, which every lifter may use."""
 
 COMMANDS: Final[Mapping[str, tuple[str, str]]] = {
     "/begin": ("starting now", "starting now"),
@@ -97,19 +69,44 @@ def plain(text: str) -> str:
     return folded.rstrip("!.?… ") or folded
 
 
-def phrase_of(text: str) -> Phrase | None:
-    """The everyday phrase that a whole message is, if it is one."""
-    words = plain(text)
-    return _BY_WORDS.get(words) or _BY_WORDS.get(re.sub(r"^(ok|so|but|and|hey),? ", "", words))
+@cache
+def _by_words(code: str) -> Mapping[str, Phrase]:
+    """Each phrase by what is said for it, in one language, as it is typed with umlauts or without."""
+    said = [(words, phrase) for phrase, all_words in _tongue(code).PHRASES.items() for words in all_words]
+    typed = [(words.translate(_UMLAUTS), phrase) for words, phrase in said]
+    return {_bare(words): cast("Phrase", phrase) for words, phrase in (*typed, *said)}
 
 
-_COURTESY: Final = frozenset({"", "sorry", "please", "im afraid", "ok", "so", "today", "hi", "hello", "thanks"})
+_UMLAUTS: Final = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
 
-def is_courtesy(text: str) -> bool:
+def phrase_of(text: str, code: str = FIRST) -> Phrase | None:
+    """The everyday phrase that a whole message is, if it is one; ``code``: the lifter's language, beside English."""
+    for tongue in dict.fromkeys((code[:2].casefold(), FIRST)):
+        words = _bare(plain(text))
+        head, _, rest = words.partition(" ")
+        opened = rest if head.rstrip(",") in _tongue(tongue).OPENERS else ""
+        found = _by_words(tongue).get(words) or _by_words(tongue).get(opened)
+        if found is not None:
+            return found
+    return None
+
+
+def is_courtesy(text: str, code: str = FIRST) -> bool:
     """Words beside a wish that ask for no answer and are no news to a coach."""
+    courteous = _tongue(code).COURTESY | _tongue(FIRST).COURTESY
     parts = [plain(part) for part in text.split(",")]
-    return all(words in _COURTESY or phrase_of(words) is not None for words in parts)
+    return all(words in courteous or phrase_of(words, code) is not None for words in parts)
+
+
+def _tongue(code: str) -> ModuleType:
+    return SPOKEN.get(code[:2].casefold(), SPOKEN[FIRST])
+
+
+def _bare(words: str) -> str:
+    """Without accents and umlauts, which keyboards of tired people lack."""
+    folded = unicodedata.normalize("NFKD", words.replace("ß", "ss").lstrip("¿¡ "))
+    return "".join(char for char in folded if not unicodedata.combining(char))
 
 
 def command_as_sentence(text: str) -> str:

@@ -38,7 +38,7 @@ _FIRST: Final = frozenset({"undo"})
 
 def phrase(scene: Scene, text: str, *, heard: bool) -> Scene | None:
     """The answer to an everyday phrase, if the message is one. ``heard``: the reader found acts in it, which count."""
-    said = phrase_of(text)
+    said = phrase_of(text, scene.book.profile.language)
     if said is None or scene.gone or (heard and said not in _FIRST):
         return None
     if said in _PLAIN:
