@@ -119,9 +119,14 @@ def _title(tail: str, find: FindExercise) -> tuple[str, str]:
         return tail, ""
     first = lifts(tail, find)[0]
     if isinstance(first.found, Trouble) and first.found.kind in ("no_name", "unknown_exercise"):
-        head, mark, rest = tail.partition(":")
-        if mark and looks_prescribed(rest) and not looks_prescribed(head):
-            return head.strip(), rest.strip()
+        for sign in (":", ","):  # "Push: bench 3x8", "Push, bench 3x8"
+            head, mark, rest = tail.partition(sign)
+            if (
+                mark
+                and looks_prescribed(rest)
+                and not (looks_prescribed(head) or (sign == "," and re.search(r"\d", head)))
+            ):
+                return head.strip(), rest.strip()
         if first.found.kind == "no_name" or opens_with_amount(tail):
             return tail, ""
     return "", tail
