@@ -11,7 +11,7 @@ from typing import Final
 
 from core import due, otherwise
 from core.adviser import Advisers
-from core.flow import answers, calendar, course, nudges, offers, opening, phrases, talk
+from core.flow import answers, calendar, course, levels, nudges, offers, opening, phrases, talk
 from core.flow.scene import Scene
 from core.flow.setting import setting_of
 from core.flow.work import work
@@ -66,6 +66,8 @@ def _heard(scene: Scene, text: str) -> Scene:
         return _answered(scene, chosen)
     if talk.open_question(scene) is not None and any(map(answers.is_place, said)):
         return talk.asks_again(scene)
+    if (scored := next(filter(None, (levels.answered(scene, words, reading) for words in said)), None)) is not None:
+        return scored
     phrases_said = (talk.phrase(scene, words, heard=bool(reading.acts)) for words in said)
     return next(filter(None, phrases_said), None) or _worked(scene, reading, text)
 

@@ -238,6 +238,14 @@ class DoneAsked:
 
 
 @dataclass(frozen=True, slots=True)
+class LevelAsked:
+    """A number behind an ache without a level: is it this level, or were these sets done?"""
+
+    ache: AcheAct
+    sets: tuple[SetAct, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Weighed:
     """A body mass was kept."""
 
@@ -393,6 +401,7 @@ Fact = (
     | EraseAsked
     | Asked
     | DoneAsked
+    | LevelAsked
     | Weighed
     | Ached
     | Eased

@@ -123,8 +123,9 @@ def _returned(s: Stream, i: int) -> bool:
 
 
 def _hush(s: Stream, first: int, last: int) -> None:
-    """The clauses that tell of an ache report no set, unless they count something."""
+    """The clauses that tell of an ache report no set, unless they count something, or say "same again" ahead of it."""
     start = first
+    told = next((j for j in range(first, last) if s.all[j].has("PART", "LIMB", "HEADACHE", "PAIN")), last)
     for i in range(first, last + 1):
         if i < last and not s.all[i].has("COMMA", "BUT", "THEN", "OPEN"):
             continue
@@ -133,7 +134,8 @@ def _hush(s: Stream, first: int, last: int) -> None:
             s.is_(j, "X", "LOADQ", "REPQ", "SETQ", "DUR") or (s.is_(j, "NUM") and not s.all[j].is_word("one"))
             for j in inside
         )
-        if not counts:
+        ahead = i <= told and all(s.all[j].has("SAME", "FILLER", "OPENER") for j in inside)
+        if not counts and not ahead:
             s.use(
                 j
                 for j in inside

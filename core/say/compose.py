@@ -6,12 +6,24 @@ from itertools import groupby
 from typing import Any, Final
 
 from core.model.acts import Erase, Finish, SetAct, Swap
-from core.model.facts import Alert, AlertAche, AlertAlarm, Asked, DoneAsked, Eased, EraseAsked, Fact, Offered, Upcoming
+from core.model.facts import (
+    Alert,
+    AlertAche,
+    AlertAlarm,
+    Asked,
+    DoneAsked,
+    Eased,
+    EraseAsked,
+    Fact,
+    LevelAsked,
+    Offered,
+    Upcoming,
+)
 from core.model.reading import Ask, Option
 from core.say import body, clock, coming, figures, receipts, session, talk, today
 from core.say.render import Voice
 
-Question = Asked | Offered | EraseAsked | DoneAsked
+Question = Asked | Offered | EraseAsked | DoneAsked | LevelAsked
 """The facts that ask something."""
 
 LABEL_FITS: Final = 42
@@ -133,6 +145,13 @@ def _offered(voice: Voice, fact: Offered) -> tuple[str, Ask]:
     return voice.say(key, exercise=voice.exercise(fact.from_)), Ask("exercise", tuple(options))
 
 
+def _level_asked(voice: Voice, fact: LevelAsked) -> tuple[str, Ask]:
+    where = body.part(voice, fact.ache.where)
+    level = Option(voice.say("ask.level.ache", where=where, level=voice.number(fact.ache.level or 0)), (fact.ache,))
+    done = Option("", fact.sets)
+    return voice.say("ask.meaning"), Ask("meaning", (level, replace(done, label=_label(voice, done))))
+
+
 def _erase_asked(voice: Voice, fact: EraseAsked) -> tuple[str, Ask]:
     options = (Option(voice.say("yes"), (Erase("today"),)), Option(voice.say("no"), ()))
     return voice.say("ask.erase", n=fact.sets), Ask("meaning", options)
@@ -143,6 +162,7 @@ _QUESTIONS: Final[Mapping[type, Callable[[Voice, Any], tuple[str, Ask]]]] = {
     Offered: _offered,
     EraseAsked: _erase_asked,
     DoneAsked: _done_asked,
+    LevelAsked: _level_asked,
 }
 
 

@@ -162,6 +162,7 @@ ENGLISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "ask.load": "With which load?",
     "ask.reps": "How many repetitions?",
     "ask.numbers": "That can be read more than one way:",
+    "ask.level.ache": "{where} {level} of 10",
     "ask.meaning": "What did you mean?",
     "ask.numbers.open": "I can't make sense of those numbers. Load, sets and repetitions, please.",
     "ask.unlikely": "Those numbers are past what anyone lifts. What was it?",

@@ -159,6 +159,7 @@ GERMAN: Final[Mapping[str, str | tuple[str, str]]] = {
     "ask.load": "Mit welcher Last?",
     "ask.reps": "Wie viele Wiederholungen?",
     "ask.numbers": "Das lässt sich auf mehr als eine Art lesen:",
+    "ask.level.ache": "{where} {level} von 10",
     "ask.meaning": "Was meintest du?",
     "ask.numbers.open": "Aus diesen Zahlen werde ich nicht klug. Last, Sätze und Wiederholungen, bitte.",
     "ask.unlikely": "Diese Zahlen gehen über alles hinaus, was jemand hebt. Was war es?",

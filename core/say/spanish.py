@@ -159,6 +159,7 @@ SPANISH: Final[Mapping[str, str | tuple[str, str]]] = {
     "ask.load": "¿Con qué carga?",
     "ask.reps": "¿Cuántas repeticiones?",
     "ask.numbers": "Eso se puede leer de más de una manera:",
+    "ask.level.ache": "{where} {level} de 10",
     "ask.meaning": "¿Qué querías decir?",
     "ask.numbers.open": "No entiendo esos números. Carga, series y repeticiones, por favor.",
     "ask.unlikely": "Esos números superan lo que nadie levanta. ¿Qué era?",
