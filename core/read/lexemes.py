@@ -233,7 +233,16 @@ def _name(words: list[str], tokens: list[Token], i: int, tongue: Language) -> tu
     if not concepts:
         return None
     best = tongue.names.find(tuple(concepts))
+    if best is not None and best[0] > 1 and _complains(words, ends[best[0] - 2], ends[best[0] - 1], tongue):
+        best = tongue.names.find(tuple(concepts[: best[0] - 1])) or best
     return None if best is None else (ends[best[0] - 1], best[1])
+
+
+def _complains(words: list[str], start: int, end: int, tongue: Language) -> bool:
+    """'skip the press shoulder is cranky': the part of the body begins what is said of it, and ends no name."""
+    phrases = tongue.lexicon.phrases
+    part = any(kind == "PART" for kind, _ in phrases.longest(words[:end], start)[1])
+    return part and any(kind in ("PAIN", "BE", "FEEL") for kind, _ in phrases.longest(words, end)[1])
 
 
 def _number(tokens: list[Token], i: int) -> tuple[Lexeme, int]:
