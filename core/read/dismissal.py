@@ -100,7 +100,8 @@ def _someone_elses(s: Stream, a: int, b: int) -> bool:
 
 
 _OFF: Final[dict[Sign, tuple[str, ...]]] = {
-    "injury": ("SKIN",), "bladder": ("LONGSIT",), "nerve": ("FROZEN",), "heart": ("EXCITED",),
+    "injury": ("SKIN",), "bladder": ("LONGSIT",), "nerve": ("FROZEN", "SKIN"), "faint": ("WHIRLED",),
+    "heart": ("EXCITED",),
 }  # fmt: skip
 """What else in the sentence accounts for a sign."""
 

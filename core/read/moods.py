@@ -241,7 +241,8 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
         before = [i for i in counts if i < wish]
         after = [i for i in counts if i > wish]
         if before and (after or (done is not None and done < wish)):
-            return range(wish, last)
+            other = _other_person(s, clause)
+            return whole if other is not None and other < before[0] else range(wish, last)
         return whole
     told = _told(s, clause, counts)
     if told is not None:

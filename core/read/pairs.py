@@ -206,7 +206,7 @@ def _injury_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     if word == "came off" and _off_the_ground(s, m):
         return False
     if word.startswith("cant") and (
-        any(s.all[i].has("SORENESS") for i in sentence) or part in ("toe", "toes", "foot", "feet")
+        any(s.all[i].has("SORENESS") for i in sentence) or part.split(" ")[-1] in ("toe", "toes", "foot", "feet")
     ):
         return False
     if word in _NOISES:

@@ -105,6 +105,8 @@ def drop_addresses(s: Stream) -> None:
             continue
         if _cause(s, i):
             s.use([s.skip(i + 1, "ARTICLE", "ALL", "THAT")])
+        if s.is_(i, "EMPTYBAR") and s.is_(i + 1, "BE") and s.is_(i + 2, "NUM"):
+            s.use(_of_the_bar(s, i))
         if s.is_(i, "DUR") and s.is_(i + 1, "TOTAL"):
             s.use([i, i + 1])
         if s.all[i].has("HEARTPART"):
@@ -118,13 +120,21 @@ def drop_addresses(s: Stream) -> None:
             s.use([i + 1])
 
 
-_LEADS_NO_COUNT: Final = frozenset({"DUR", "HEARTPART", "CLOCKLEAD"})
+_LEADS_NO_COUNT: Final = frozenset({"DUR", "EMPTYBAR", "HEARTPART", "CLOCKLEAD"})
 """Kinds that may make a number near them one that counts nothing, beside the words that the language marks."""
 
 
 def _minutes(s: Stream, i: int) -> bool:
     """Its 7 30: the minutes of a clock time, two figures."""
     return s.is_(i, "NUM") and s.all[i].text.isdigit() and len(s.all[i].text) == 2 and s.all[i].value < 60
+
+
+def _of_the_bar(s: Stream, i: int) -> list[int]:
+    """'the ez bar is 10 not 8': what a bar weighs, where the sentence reports nothing with it."""
+    end = next((k for k in range(i, len(s)) if s.all[k].has("STOP", "NL")), len(s))
+    if any(s.is_(k, "X", "LOADQ", "FOR", "EX") for k in range(i + 1, end)):
+        return []
+    return [k for k in range(i, end) if s.is_(k, "NUM", "EMPTYBAR")]
 
 
 def _cause(s: Stream, i: int) -> bool:

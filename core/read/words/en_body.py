@@ -448,7 +448,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "both legs, both arms, down my right, down my left, up my arm, down my back, down my spine, all the way to"
     ),
     "WEAK": (
-        "no force, not force, without force, lost force, force is gone, no strength in, without strength, weak, weakness, limp, floppy, no strength, no power, powerless, lost strength, lost power, lost all power, "
+        "just drops, just dropped, drops when i, drops on its own, drops by itself, no force, not force, without force, lost force, force is gone, no strength in, without strength, weak, weakness, limp, floppy, no strength, no power, powerless, lost strength, lost power, lost all power, "
         "lost all strength, half as strong, half the strength, isnt firing, not firing, wont fire, switched off, "
         "switches off, shut down, shuts down, shut off, goes soft, gone soft, gave way, gives way, giving way, give "
         "way, folded, folds, buckle*, drag*, slap*, dead weight, lame, wont respond, doesnt respond, not responding, "
