@@ -153,6 +153,8 @@ def _warmups(parsed: Parsed, sets: Sets) -> None:
     said = [placed for placed in parsed.placed if placed.remark.what == "warmup"]
     leads = bool(said) and said[0].after < 0
     for placed in said:
+        if placed.then and placed.after < 0:
+            continue
         word = str(placed.remark.value)
         plural = placed.near_all or placed.then or word.endswith(("s", "sets")) or word.startswith(("as ", "for "))
         listed = (

@@ -11,6 +11,8 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
     """One less, 2 more reps, 5 more kg, 10 heavier: a change against the last set."""
     if not s.is_(j, "MORE", "LESS", "HEAVIER", "LIGHTER") or s.is_(i - 1, "FOR", "X"):
         return None
+    if s.is_(j, "LESS") and s.all[j].text == "short" and j + 1 < len(s) and s.all[j + 1].has("REST"):
+        return None
     if s.is_(j, "MORE", "LESS") and not (s.is_(j, "MORE") and s.all[j].is_word("extra")):
         sign = 1.0 if s.is_(j, "MORE") else -1.0
         if s.barred and s.is_(j + 1, "PERSIDE"):

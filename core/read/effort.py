@@ -111,7 +111,7 @@ def tank(s: Stream, i: int) -> Found:
     spread = range_middle(s, i)
     if spread is None or spread[0] > MOST_RESERVE:
         return None
-    j = s.skip(spread[1] + 1, "ABOUT", "MORE", "OF", "FILLER", "REPS")
+    j = s.skip(spread[1] + 1, "ABOUT", "MORE", "OF", "FILLER", "REPS", "PLUS")
     counted = s.is_(first - 1, "COMMA") and s.is_(first - 2, "NUM", "REPN")
     if not s.is_(j, "TANK") or (s.is_(j, "LEFT") and _sided(s, j, spread[0], counted)):
         return None

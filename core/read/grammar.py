@@ -146,6 +146,8 @@ def _remark(c: Cursor, atom: Atom) -> None:
     placed.then = any(atom.kind == "SEP" and atom.text == "THEN" for atom in follow)
     placed.heads = c.kind(c.i + 1) == "SEP" and c.a[c.i + 1].text in ("COLON", "NL", "DASH")
     c.out.placed.append(placed)
+    if remark.what == "warmup" and placed.then and not groups:
+        c.sets = None
 
 
 def _past_count(c: Cursor, i: int) -> int:
@@ -225,6 +227,7 @@ def _split_loads(c: Cursor) -> None:
         lone = first.bare and len(first.reps) == 1 and first.sets is None and first.behind is None
         if (
             lone
+            and not then.drop
             and (then.explicit or first.lead_plural or (c.loaded and _stands_out(first, then)))
             and then.load is None
             and not then.like

@@ -17,6 +17,11 @@ TOP_EFFORT: Final = 10.0
 """The top of the RPE scale (the reading contract)."""
 
 
+HARDLY_LOADED: Final = frozenset({
+    "bodyweight-squat", "push-up", "knee-push-up", "hands-elevated-push-up", "feet-elevated-push-up", "pike-push-up",
+    "close-grip-push-up", "bench-dip", "burpee", "crunch", "sit-up", "ab-wheel",
+})  # fmt: skip
+"""Lifts to which hardly anyone adds a load without saying so (common practice, no source)."""
 SAME_LOAD: Final = 0.02
 """Share by which a load may differ from the known one and still be the same (rounding of pounds)."""
 
@@ -82,7 +87,8 @@ class Likely:
         if as_sets != as_load:
             return "load" if as_load else "sets"
         if not as_load:
-            return "sets" if lead <= BOUNDS["most_sets"].value and not self.outside else "load"
+            times = lead <= BOUNDS["most_sets"].value or (self.id in HARDLY_LOADED and self.can_be_sets(reps))
+            return "sets" if times and not self.outside else "load"
         if self.near(lead):
             return "ask" if lead == reps and not self.near(lead, SAME_LOAD) else "load"
         if self.usual() is not None:

@@ -32,7 +32,7 @@ def linked(c: Cursor) -> None:
     c.i = j
     if (
         c.pending is not None
-        and c.pending.way in ("bar", "body", "plates")
+        and c.pending.way in (("bar", "body", "plates") if c.loaded else ("bar", "plates"))
         and parts[0].kind == "N"
         and (len(parts) == 2 and parts[1].kind in ("N", "R") and parts[0].value > MOST_SETS)
     ):
@@ -41,10 +41,11 @@ def linked(c: Cursor) -> None:
     group.chained = True
     group.first = min(group.first, parts[0].first)
     group.last = parts[-1].last
-    sets_next = c.kind(j) == "SEP" and c.a[j].text == "COMMA" and c.kind(j + 1) == "S"
+    parted = c.kind(j) == "SEP" and c.a[j].text == "COMMA"
+    counts_next = c.kind(j + 1) in ("S", "R") or (c.kind(j + 1) == "N" and c.kind(j + 2) not in ("X", "FOR"))
     pair = len(parts) == 2 and parts[0].value == 2 and parts[1].kind == "L"
     one = len(parts) == 2 and parts[0].value == 1 and parts[1].kind == "L" and c.kind(j + 1) not in ("X", "FOR")
-    if (pair and (c.kind(j) in COUNTS or sets_next)) or (one and c.kind(j) in COUNTS):
+    if (pair and (c.kind(j) in COUNTS or (parted and counts_next))) or (one and c.kind(j) in COUNTS):
         way: LoadWay = "one" if one else "per_hand"
         c.pending, c.pending_at = replace(parts[1].load or LoadSaid("plain"), way=way), parts[0].first
         return

@@ -173,7 +173,8 @@ def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
 
 def _by_its_neighbour(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     """Two warm-ups, weight 40, one more at 100, 12 steps each: the word beside it tells what it counts."""
-    if i + 1 < len(s) and s.all[i + 1].has("WARMUP", "WORKING") and s.all[i + 1].text.endswith("s"):
+    kind = s.skip(i + 1, "OF")
+    if kind < len(s) and s.all[kind].has("WARMUP", "WORKING") and s.all[kind].text.endswith("s"):
         listed = s.is_(i - 1, "COMMA") and s.is_(i - 2, "NUM", "LOADQ")
         led = s.is_(i - 1, "X", "FOR", "AT", "NUM") or listed or s.is_(i - 2, "X")
         if not led and lexeme.value <= MOST_WARMUPS:

@@ -59,7 +59,11 @@ def _closes_sets(s: Stream, i: int) -> bool:
     lexeme = s.all[i]
     timed = s.is_(i, "DUR") or (lexeme.plural and s.text[lexeme.start : lexeme.end].endswith("s"))
     seconds = lexeme.num("DUR") if s.is_(i, "DUR") else lexeme.value
-    if not timed or not SHORTEST_ALONE <= seconds <= LONGEST_ALONE or not _line_ends(s, i + 1):
+    if (
+        not timed
+        or not SHORTEST_ALONE <= seconds <= LONGEST_ALONE
+        or not (_line_ends(s, i + 1) or _set_follows(s, i + 1))
+    ):
         return False
     before = i - 1 - s.is_(i - 1, "COMMA", "DASH")
     whole = s.is_(before, "SETQ") or (s.is_(before, "NUM") and s.is_(before - 1, "X") and not s.is_(before, "DUR"))
@@ -72,6 +76,11 @@ SHORTEST_ALONE: Final = 20.0
 """Seconds; a time shorter than this is told as a rest only by its word (common practice, no source)."""
 LONGEST_ALONE: Final = 600.0
 """Seconds; so is a longer one."""
+
+
+def _set_follows(s: Stream, i: int) -> bool:
+    """'100x5 3min 100x5': the next whole set, right behind the time."""
+    return s.is_(i, "NUM", "LOADQ") and s.is_(i + 1, "X") and s.num(i + 2) is not None
 
 
 def _line_ends(s: Stream, i: int) -> bool:

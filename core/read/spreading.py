@@ -53,7 +53,7 @@ def _run(atoms: list[Atom], i: int, *kinds: str) -> tuple[list[Atom], int, str]:
     while _kind(atoms, j) in kinds:
         out.append(atoms[j])
         i = j = j + 1
-        while _kind(atoms, j) == "SEP" and atoms[j].text in _BETWEEN:
+        while _kind(atoms, j) == "SEP" and atoms[j].text in (_BETWEEN if gap != "SLASH" else ("SLASH",)):
             gap = gap or atoms[j].text
             j += 1
     return out, i, gap
@@ -67,8 +67,11 @@ def _loads_first(atoms: list[Atom], i: int) -> tuple[list[Atom], int] | None:
     named = j
     while _kind(atoms, j) in ("X", "FOR") or (j == named and _kind(atoms, j) == "SEP" and atoms[j].text == "COLON"):
         j += 1
-    counts, end, _ = _run(atoms, j, "N", "R")
-    if j == named or _linked_on(atoms, end):
+    listed = gap == "SLASH" and _kind(atoms, j) == "SEP" and atoms[j].text == "COMMA"
+    counts, end, count_gap = _run(atoms, j + listed, "N", "R")
+    if listed and count_gap != "SLASH":
+        return None
+    if (j == named and not listed) or _linked_on(atoms, end):
         return None
     told = len(loads) >= LEAST_UNMARKED or gap == "SLASH" or _kind(atoms, j + 1) in ("SIDE", "ALL")
     if len(counts) == 1 and told and _kind(atoms, named) != "SEP":

@@ -54,12 +54,12 @@ def _name_no_lift(s: Stream) -> None:
 
 
 def _of_a_rep(lexeme: Lexeme) -> bool:
-    """'squeeze up top', 'hold at the top': a part of the repetition, told in one phrase, and no pressure anywhere."""
-    return lexeme.has("TOP", "BOTTOM") and lexeme.text.split(" ")[0] in _OF_A_REP and " " in lexeme.text
+    """'squeeze up top', 'bar drifted': a part of the repetition or of its form, told in one phrase, and no sign."""
+    return lexeme.has("TOP", "BOTTOM", "FORM") and lexeme.text.split(" ")[0] in _OF_A_REP and " " in lexeme.text
 
 
 _OF_A_REP: Final = frozenset(
-    {"squeeze", "squeezes", "squeezed", "squeezing", "hold", "holds", "pause", "pauses", "peak"}
+    {"squeeze", "squeezes", "squeezed", "squeezing", "hold", "holds", "pause", "pauses", "peak", "bar"}
 )
 
 
