@@ -114,7 +114,7 @@ def _heavy(done: Load | None, wanted: Load | None, share: float) -> bool:
 def _slack(act: SetAct, wanted: TargetSet, seen: Surprise) -> bool:
     """Short of the low end with more left than asked: as said, or so short that no forecast has it ended there.
 
-    A forecast that is merely disappointed accuses nobody: it is less sharp for the weak, whose kit has coarser steps.
+    A forecast that is merely disappointed accuses nobody: it is disappointed in the weak more often.
     """
     if (count_of(act) or 0.0) >= wanted.reps[0]:
         return False
