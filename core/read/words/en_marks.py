@@ -11,7 +11,7 @@ _THEMSELVES: Final = (
     "a, about to, ache, aches, aching, achy, after, again, aim, air, all of it, all the, almost, always, an, and next, "
     "another, another one, any, arm, armpit, arms, as usual, back, back in, bar, barbell, bed, before, between, blew "
     "up, bloke, blown up, bowl, bp, break, buddy, can, cant feel my, couch, could, couldnt feel my, crushed, "
-    "crushing, day, dbs, different, doesnt, doms, done, doon, down, dumbbells, dumbells, except, extra, find me, "
+    "crushing, day, different, doesnt, doms, done, doon, down, except, extra, find me, "
     "finished, first, from, funny, give me, goal, going to, gonna, got, gotta, haha, half, half a, have to, heavier, "
     "her, his, hope, hopefully, hurt, hurting, hurts, i, i need, i put, i said, i wrote, if, ill, im, in, inside, "
     "instead, it is, it was, its, jelly, joint, just finished, l, lad, left, leg, leg day, legs, lighter, load, lol, "
@@ -50,6 +50,8 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "laughter": "haha, hahaha, lol, lmao, rofl, leg day",
     # leaving for somewhere ends a session only when something was reported before it
     "leaving": "off to work, off to bed, off to the pub, off to eat, off for a shower, off to get food, off for food, off to the shower",
+    # words of a chest that a heart out of step tells as well
+    "loose chest": "weird, funny, strange, odd, fluttering, flutter, thumping, pounding, racing",
     # words of an injury that a swelling or a nerve can tell as well
     "loose injury": "lump, bone, wont bend, cant close, locked, cant grip anything, cant hold anything",
     "loose quotes": "heard, ever, usually, normally, all time, apparently, a guy, covered, letter",
@@ -83,6 +85,8 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "unable": "cant, couldnt, havent, hasnt",
     # words of an ache that are much else
     "vague": "off, tight, tightness, talking, problem, issue, issues, trouble, pulled, rolled, funny, crunchy",
+    # what has a size on the skin, and is no swelling
+    "on the skin": "bruise, bruises, graze, scab, scar, tattoo, mole, scratch, rash, blister, callus, cut",
     # what blows muscles up for an hour
     "pumping": "superset, supersets, dropset, drop set, popeye, vascular, gains, mirror, burnout, burnouts, arm day, leg day",
     # what stands before how old or tall one is
