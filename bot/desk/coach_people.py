@@ -4,7 +4,6 @@ from datetime import time, timedelta
 from typing import Final
 
 from bot.desk.office import Office
-from bot.desk.words import say
 from bot.store import coach_clock, coaching, invites, outcomes, people, reports
 from bot.store.coaching import Hours, Question
 from bot.store.invites import Invite
@@ -26,23 +25,23 @@ def invite(office: Office, order: InviteOrder) -> None:
         office.reply(office.say(key, gone, name=order.name, n=gone))
         return
     if len(order.name) > MOST_NAME:
-        office.reply(say("invite_long", most=str(MOST_NAME)))
+        office.reply(office.say("desk.invite.long", most=MOST_NAME))
         return
     wanted = Invite("client", order.name, office.coach.zone, office.coach.id)
     code = invites.make(office.conn, wanted, office.case.now)
-    office.reply(say("invite_link", name=order.name, link=office.case.parts.link(code)))
+    office.reply(office.say("desk.invite.link", name=order.name, link=office.case.parts.link(code)))
 
 
 def clients(office: Office) -> None:
     """Who they are and when they last trained."""
     if not office.clients:
-        office.reply(say("clients_none"))
+        office.reply(office.say("desk.clients.none"))
         return
     days = reports.last_days(office.conn, [one.id for one in office.clients.values()])
     lines = [
-        say("clients_line", name=name, day=f"{days[one.id]:%a %-d %b %Y}")
+        office.say("desk.clients.line", name=name, day=f"{office.voice.date(days[one.id])} {days[one.id].year}")
         if one.id in days
-        else say("clients_line_none", name=name)
+        else office.say("desk.clients.line.none", name=name)
         for name, one in office.clients.items()
     ]
     office.reply("\n".join(lines))

@@ -89,7 +89,7 @@ def _welcome(case: Case, newcomer: Person, invite: Invite) -> None:
             case.reply(lead, chat)
         else:
             about.begin(case, newcomer, chat, lead)
-        case.tell(coach.id, say("coach_hears", name=newcomer.name))
+        case.tell(coach.id, voice_of(people.profile(case.conn, coach.id), "kg").say("desk.hears", name=newcomer.name))
 
 
 def _speak(case: Case, newcomer: Person, language: str | None) -> None:

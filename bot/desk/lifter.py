@@ -13,6 +13,8 @@ from bot.store.people import Chat, Person
 from core.model.acts import SetAct
 from core.model.book import Incoming
 from core.model.outcome import Outcome, Reply
+from core.say.render import Voice
+from core.say.reply import voice_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,9 +54,13 @@ def _speak(case: Case, who: Person, chat: Chat, outcome: Outcome) -> None:
             _queue(case, reply, Letter(reply.text, person=who.coach))
     for text in outcome.notes:
         if who.coach is not None:
-            case.tell(who.coach, say("note", name=who.name, text=text))
+            case.tell(who.coach, _coachs_voice(case, who.coach).say("desk.note.from", name=who.name, text=text))
     if not case.private and outcome.replies:
         case.reply(_for_the_group(who, outcome), chat)
+
+
+def _coachs_voice(case: Case, coach: int) -> Voice:
+    return voice_of(people.profile(case.conn, coach), "kg")
 
 
 def _queue(case: Case, reply: Reply, letter: Letter) -> None:

@@ -16,13 +16,6 @@ _TEXTS: Final = {
     "joined_coach": (
         "You are in, {name}. Write: invite NAME, and pass the link on. Alerts and notes from your clients come here."
     ),
-    "coach_hears": "{name} is in and can text sets from now on.",
-    "invite_link": "For {name}, once, within a week:\n{link}",
-    "invite_long": "That name is too long. Up to {most} characters, please.",
-    "clients_none": "No clients yet. Write: invite NAME",
-    "clients_line": "{name}: last session {day}",
-    "clients_line_none": "{name}: no session yet",
-    "note": "A note from {name}, not understood: {text}",
     "group_kept_one": "Kept: {count} set. The rest is in your own chat.",
     "group_kept": "Kept: {count} sets. The rest is in your own chat.",
     "group_answered": "The answer is in your own chat.",

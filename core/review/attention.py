@@ -262,7 +262,8 @@ def concern_of(record: Record, today: date, *, morning: bool = False) -> Concern
         when = row.dawn if morning and row.dawn is not None else row.when
         found = when(record, today) if trained or not (morning and row.lasting) else None
         if found is not None:
-            known = row.when(record, today - timedelta(days=1)) is not None
+            before = today - timedelta(days=1)
+            known = before > record.joined and row.when(record, before) is not None
             return replace(found, still=morning and known and not row.fresh(record, found, today))
     return None
 
