@@ -56,7 +56,7 @@ def _remark(placed: Placed, sets: Sets) -> None:
         return
     remark, home = placed.remark, _home(sets, placed.after)
     flat = [(g, i) for g, group in enumerate(sets) for i in range(len(group))]
-    pointed = [flat[nth - 1] for nth in remark.nths if nth <= len(flat)]
+    pointed = [flat[nth - 1 if nth > 0 else nth] for nth in remark.nths if -len(flat) <= nth <= len(flat)]
     for g, i in pointed:
         sets[g][i] = _with(sets[g][i], remark, only_empty=False)
     if pointed:
@@ -228,10 +228,16 @@ def _sides(parsed: Parsed, sets: Sets, row: Exercise) -> None:
         lone = side != "each" and after >= 0
         if lone and any(rep.side for group in parsed.groups for rep in group.reps):
             continue
+        if lone and any((both, after) in parsed.sides for both in _BOTH):
+            continue  # both sides were done: "12 each side, wobbly on the left"
         for home in [_home(sets, after)] if lone and sets else range(len(sets)):
             for i, act in enumerate(sets[home]):
                 if lone or act.side is None or act.side == "each":
                     sets[home][i] = replace(act, side=side)  # type: ignore[arg-type]
+
+
+_BOTH: Final = ("EACH", "PERLIMB", "PERSIDE")
+"""Words for one side after the other."""
 
 
 def _turned(sets: Sets, after: int) -> None:
