@@ -55,7 +55,10 @@ def at_list(s: Stream, i: int) -> Found:
     """12 11 9 @ 8 9 10: as many efforts behind the at-sign as counts before it."""
     after = _run(s, i + 1, 1)
     efforts = [s.all[k].value for k in after]
-    if len(after) < 2 or len(_run(s, i - 1, -1)) != len(after) or s.is_(after[-1] + 1, "X", "FOR"):
+    before = _run(s, i - 1, -1)
+    if before and after and (s.is_(before[-1] - 1, "AT") or s.is_(after[-1] + 1, "AT")):
+        return None
+    if len(after) < 2 or len(before) != len(after) or s.is_(after[-1] + 1, "X", "FOR"):
         return None
     if not all(LEAST_FELT <= one <= MOST_RESERVE for one in efforts):
         return None

@@ -189,6 +189,8 @@ def _banded(s: Stream, i: int) -> bool:
     here = bisect_left(names, i)
     named = next((s.all[k].mention for k in reversed(names[:here]) if s.is_(k, "EX")), None)
     named = named or next((s.all[k].mention for k in names[here:] if k > i and s.is_(k, "EX")), None)
+    if any(k != i for k in s.places("BAND")) and s.is_(i - 1, "COMMA", "OPEN"):
+        return True
     return named is not None and bool(named.ids) and all(EXERCISES[one].load_kind == "band" for one in named.ids)
 
 

@@ -59,6 +59,9 @@ def _before(s: Stream, first: int) -> Pointed | None:
     i = first - 1
     while s.is_(i, "BE", "FILLER", "FEEL", "DONE", "COLON", "AT") and not s.is_(i, "NUM", "ORD"):
         i -= 1
+    last = _of_the_last(s, i - 1, i)
+    if last:
+        return last, i - 1
     if s.is_(i, "NUM") and s.is_(i - 1, "SETS", "SETREF") and not s.is_(i - 1, "NUM") and _number(s, i):
         return (int(s.all[i].value),), i - 1
     if s.is_(i, "SETS") or (s.is_(i, "NUM") and s.all[i].is_word("one")):
@@ -73,6 +76,9 @@ def _before(s: Stream, first: int) -> Pointed | None:
 def _behind(s: Stream, i: int) -> Pointed | None:
     """Sets named from ``i`` on (on the first two, for the third set), and where their name ends."""
     start = s.skip(i, "ON", "FOR", "IN", "ARTICLE")
+    last = _of_the_last(s, start, start + 1)
+    if last:
+        return last, start + 1
     if s.is_(start, "SETS") and _number(s, start + 1) and start > i and not s.is_(start, "NUM"):
         return (int(s.all[start + 1].value),), start + 1
     if not s.is_(start, "ORD"):
@@ -86,6 +92,14 @@ def _behind(s: Stream, i: int) -> Pointed | None:
     named = s.is_(end, "SETS") or (s.is_(end, "NUM") and s.all[end].is_word("one"))
     counted = s.is_(end + named, "COLON", "NUM", "LOADQ", "REPS", "RPE", "RIR", "FORM", "X")
     return None if counted or not (named or start > i) else ((nth,), end - 1 + named)
+
+
+def _of_the_last(s: Stream, i: int, many: int) -> tuple[int, ...]:
+    """'the last two sets', counted from the end: -2, -1."""
+    if not s.is_(i, "LAST") or not s.is_(many, "SETQ"):
+        return ()
+    count = int(s.all[many].num("SETQ"))
+    return tuple(range(-count, 0)) if 1 <= count <= MOST_POINTED else ()
 
 
 def _number(s: Stream, i: int) -> bool:

@@ -15,7 +15,7 @@ MOST_LAST: Final = 5.0
 @dataclass(frozen=True, slots=True)
 class Remark:
     """One thing said beside sets. ``first`` and ``last`` are lexeme indices. ``wide``: meant for all the sets;
-    ``nths``: for these alone, counted from one."""
+    ``nths``: for these alone, counted from one, or from -1 at the end."""
 
     what: str
     value: object

@@ -149,6 +149,8 @@ def _count(c: Cursor, group: Group, atom: Atom) -> bool:
         return True
     if group.reps:
         return False
+    if atom.plural and group.load is None and atom.kind == "N":
+        return _load(c, group, atom)
     c.i += 1
     c.append(group, atom)
     group.chained = True

@@ -287,6 +287,8 @@ class Settler:
         last = self._likely.before
         if last is None and self._setting.last is not None and self._setting.last.exercise == self._id:
             last = self._setting.last
+        if self._row.pattern == "hold":
+            self._hold_counts(group)
         load = self._changed_load(group, last)
         if load is None or not plausible(load, self._id, self._setting):
             return Doubt("load")
