@@ -29,6 +29,9 @@ T = TypeVar("T")
 
 _OWNER_ONLY: Final = 0o600
 
+MOMENT: Final = 2.0
+"""Seconds that a service waits for its store: a command that only looks holds it while it opens it."""
+
 
 class Writer(Protocol):
     """Runs what may write."""
@@ -154,7 +157,7 @@ def _take(file: Path, *, must: bool) -> FileLock | None:
     file.parent.mkdir(parents=True, exist_ok=True)
     lock = FileLock(f"{file}.lock", mode=_OWNER_ONLY)
     try:
-        lock.acquire(timeout=0)
+        lock.acquire(timeout=MOMENT if must else 0, poll_interval=0.05)
     except Timeout:
         if must:
             raise StoreBusy(f"the store at {file} is held by another rungbook process: stop that one first") from None

@@ -133,3 +133,12 @@ def test_the_process_of_a_command_that_failed_is_gone(tmp_path: Path) -> None:
     assert done.returncode == 1
     assert done.stderr.startswith("rungbook: the store at ")
     assert done.stderr.count("\n") == 1
+
+
+async def test_a_command_that_looks_for_a_moment_does_not_keep_the_service_from_its_store(tmp_path: Path) -> None:
+    look = FileLock(tmp_path / "gym.db.lock", thread_local=False)
+    look.acquire()
+    ending = threading.Timer(0.3, look.release)
+    ending.start()
+    async with await Store.open(url(tmp_path / "gym.db")):
+        ending.join()
