@@ -70,7 +70,7 @@ def _figure(s: Stream, told: Told, sign: Sign, last: int, near: range) -> bool:
     if sign != "faint":
         return False
     if s.all[a].is_word("objected") and s.is_(a + 1, "ARTICLE") and s.all[a + 1].is_word("the", "my", "all the"):
-        return s.all[s.skip(a + 2, "FILLER")].has("WORD", "KNOWN", "DAY", "WEEKDAY") if a + 2 < last else False
+        return s.all[s.skip(a + 2, "FILLER")].has("WORD", "KNOWN", "DAY", "WEEKDAY", "THING") if a + 2 < last else False
     if a and (s.all[a - 1].has("URINE") or s.all[a - 1].is_word("water", "toilet water")):
         return True
     return any(s.all[i].is_word("bed", "couch", "sofa") for i in near)
@@ -100,7 +100,7 @@ def _someone_elses(s: Stream, a: int, b: int) -> bool:
 
 
 _OFF: Final[dict[Sign, tuple[str, ...]]] = {
-    "injury": ("SKIN",), "bladder": ("LONGSIT",), "nerve": ("FROZEN", "SKIN"), "faint": ("WHIRLED",),
+    "injury": ("SKIN",), "bladder": ("LONGSIT",), "nerve": ("FROZEN", "SKIN", "LONGSIT"), "faint": ("WHIRLED",),
     "heart": ("EXCITED",),
 }  # fmt: skip
 """What else in the sentence accounts for a sign."""

@@ -83,6 +83,8 @@ class Flow:
             reach = [i for i in range(max(0, clause.first - 4), clause.first - 1) if s.is_(i, "NUM", "LOADQ")]
         if not reach and clause.last + 1 < len(s) and s.is_(clause.last, "COMMA", "STOP", "NL"):
             reach = [i for i in range(clause.last + 1, min(clause.last + 3, len(s))) if s.is_(i, "NUM", "LOADQ")][:1]
+        if len(reach) > 1:
+            reach = [i for i in reach if abs(i - at) == 1] or reach
         if len(reach) != 1 or at in self._undone:
             return False
         i = reach[0]
@@ -171,7 +173,7 @@ class Flow:
                 unsure = s.all[i].mention if exercise is None else None
                 self._add(Skip(exercise, s.span(at, i)), i if i != after[0] else at, i, unsure)
             return True
-        if s.all[at].text.startswith("skip"):
+        if s.all[at].text.startswith("skip") or s.all[at].k["SKIP"] == "back":
             before = self._told_off(at)
             if before is not None:
                 self._add(Skip(self._exercise(before), s.span(before, at)), before, at)

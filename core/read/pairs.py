@@ -234,7 +234,8 @@ def _chest_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
 
 def _swelling_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     made = (m < p or s.all[p].text.endswith("s")) and s.all[m].is_word("blew up", "blown up", "swells", "swelled")
-    return not made and not _pumped(s, p, sentence)
+    marked = s.all[m].text.startswith("size of") and any(s.all[i].is_word("on the skin") for i in sentence)
+    return not made and not marked and not _pumped(s, p, sentence)
 
 
 def _pumped(s: Stream, p: int, sentence: range) -> bool:

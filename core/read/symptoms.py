@@ -109,11 +109,22 @@ def _settled(told: list[Told], s: Stream, sentence: tuple[int, int], *, sure: bo
             continue
         if not dismissed(s, one, sentence, sign):
             out[sign] = one._replace(sign=sign)
+    if "heart" in out and "chest" in out and not _hurts(s, out["chest"]):
+        del out["chest"]  # the chest is only where the heart was felt
     for sign, explained in _EXPLAINS.items():
         if sign in out:
             for other in explained:
                 out.pop(other, None)
     return list(out.values())
+
+
+def _hurts(s: Stream, told: Told) -> bool:
+    """Whether a chest is told to hurt or to be tight, in words that can hardly mean anything else."""
+    inside = (s.all[i] for i in range(told.first, told.last + 1))
+    return any(
+        (one.has("PAIN", "CHESTSIGN") or one.k.get("ALARM") == "chest") and not one.is_word("vague", "loose chest")
+        for one in inside
+    )
 
 
 def _spend(s: Stream, told: Told) -> None:

@@ -105,6 +105,8 @@ def drop_addresses(s: Stream) -> None:
             continue
         if _cause(s, i):
             s.use([s.skip(i + 1, "ARTICLE", "ALL", "THAT")])
+        if s.all[i].has("FEEL") and s.is_(i + 1, "ABOUT") and s.is_(i + 2, "ARTICLE") and s.is_(i + 3, "PLURAL"):
+            s.use([i + 3, *([i - 1] if s.is_(i - 1, "PLURAL") else [])])  # the 22s felt like the 30s
         if s.is_(i, "EMPTYBAR") and s.is_(i + 1, "BE") and s.is_(i + 2, "NUM"):
             s.use(_of_the_bar(s, i))
         if s.is_(i, "DUR") and s.is_(i + 1, "TOTAL"):
@@ -120,7 +122,7 @@ def drop_addresses(s: Stream) -> None:
             s.use([i + 1])
 
 
-_LEADS_NO_COUNT: Final = frozenset({"DUR", "EMPTYBAR", "HEARTPART", "CLOCKLEAD"})
+_LEADS_NO_COUNT: Final = frozenset({"DUR", "EMPTYBAR", "FEEL", "HEARTPART", "CLOCKLEAD"})
 """Kinds that may make a number near them one that counts nothing, beside the words that the language marks."""
 
 

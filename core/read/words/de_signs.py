@@ -19,7 +19,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("dizzy", "boden|raum|decke|wände|halle|studio|alles schwankt|schwankte|dreht_sich|drehte_sich|wackelt|wackelte|kippt|kippte, wie auf einem|einem| schiff|boot|karussell, schwankschwindel, wie betrunken beim aufstehen|laufen"),
     ("vision went black", "vor den| augen schwarz|dunkel|flimmern|flimmerts|sternchen|verschwommen, alles schwarz|dunkel|grau|verschwommen|unscharf geworden| vor_augen|vor_den_augen, bild|sicht|sehen war|wurde|ist|ging|wird weg|schwarz|dunkel|enger|eng|verschwommen|unscharf, seh|sehe|sah nur_noch|alles| sternchen|sterne|flecken|punkte|pünktchen|verschwommen|schwarz|grau"),
     # heart
-    ("skipping beats", "macht|machte hüpfer|hopser|sprünge|purzelbäume|was_es_will|salto|saltos|stolperer|aussetzer|pausen|komische_sachen|extraschläge, stolpert|stottert|holpert|hoppelt|hüpft|zappelt|aussetzt, setzt|setzte immer| kurz| aus, außer takt|rhythmus, aus dem takt|tritt|rhythmus, überschlägt sich, spinnt rum"),
+    ("skipping beats", "macht|machte hüpfer|hopser|sprünge|purzelbäume|was_es_will|salto|saltos|stolperer|aussetzer|pausen|komische_sachen|extraschläge, stolpert|stottert|holpert|hoppelt|hüpft|zappelt|aussetzt, setzt|setzte immer| kurz| aus, bleibt|blieb kurz|immer_wieder|einen_moment stehen, schlägt dann weiter, außer takt|rhythmus, aus dem takt|tritt|rhythmus, überschlägt sich, spinnt rum"),
     ("racing", "galoppiert, klopft|pocht|schlägt|hämmert|rast|wummert|trommelt mir| bis_in_den|bis_zum|wie|wie_ein|bis_in_die|in_den hals|ohren|blöd|bescheuert|irre|verrückt|presslufthammer|maschinengewehr, auf 180, wie ein maschinengewehr|presslufthammer|specht, geht ab wie verrückt"),
     # nerve
     ("numb", "pelzig, wie in watte, wie watte, wie eingepackt, abgestorben, fremd an, gehört nicht zu mir, wie betäubt, betäubt, merke ich| nichts mehr| in|im, ohne gefühl, gefühl verloren|weg, kein gefühl in_den|in_der|im, weniger gefühl"),
@@ -29,7 +29,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("lost strength", "keine|kaum|null|weniger kraft mehr| im|in_der|in_den, kraft weg|fehlt, gehorcht mir| nicht mehr|"),
     # bladder, urine
     ("wet myself", "ging|geht|gegangen|ist| mir| was|etwas|ein_tropfen|ein_paar_tropfen|bisschen|alles| in_die_hose, in die hose gegangen, urin|pipi|wasser nicht mehr| halten, kann's nicht halten, kann nicht einhalten|anhalten, nicht mehr dicht, tropfen verloren, blase macht was sie will"),
-    ("no feeling between my legs", "merk|merke|spür|spüre|fühle nicht|nicht_mehr|nichts wenn|wann|ob ich muss|pinkle|pinkel|mache, beim abwischen nichts|kein_gefühl|taub, untenrum|unten_rum|da_unten ist|| alles| taub|gefühllos|pelzig|eingeschlafen, taubes gefühl|taubheit im|am schritt|damm|po|gesäß, po|hintern|gesäß|arsch|schritt taub"),
+    ("no feeling between my legs", "merk|merke|spür|spüre|fühle nicht|nicht_mehr|nichts wenn|wann|ob ich muss|pinkle|pinkel|mache, merk|merke|spür|spüre|fühle da_unten|untenrum|unten_rum nichts|kaum_was mehr| beim_abwischen|beim_pinkeln|wenn_ich_muss|, beim abwischen nichts|kein_gefühl|taub, untenrum|unten_rum|da_unten ist|| alles| taub|gefühllos|pelzig|eingeschlafen, taubes gefühl|taubheit im|am schritt|damm|po|gesäß, po|hintern|gesäß|arsch|schritt taub"),
     ("down there", "untenrum, unten rum, da unten, unten herum"),
     ("cant pee", "kommt kein_tropfen|nichts beim_pinkeln|raus_obwohl, seit stunden nicht gepinkelt|pinkeln_können, blase voll aber, muss aber es kommt nichts, krieg|kriege die blase nicht leer"),
     ("like cola", "wie schwarzbier|malzbier|altbier|guinness|rotwein|rost|rostwasser|sojasoße|kakao|pepsi|spezi|braune_brühe|whisky|rum|cognac, farbe von|wie schwarztee|cola|malzbier|rost|tee, rostfarben, rostrot, rostbraun, bierbraun, dunkelrot, weinrot, bernsteinfarben"),
@@ -46,7 +46,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     # swelling
     ("swollen", "dick|groß|rund wie ein|eine| fußball|tennisball|melone|orange|ballon|elefantenfuß|baumstamm|apfel|ei|pampelmuse|wurst, doppelt so dick|groß|breit|umfang, wasser im knie|gelenk|fuß, voller wasser, passt nicht mehr in den schuh, wird immer dicker"),
     ("every time", "jedes mal wenn|sobald, jedesmal wenn|sobald, immer wenn|sobald, immer dann wenn"),
-    ("no pain", "heute mal keine|ohne schmerzen|beschwerden, heute keine schmerzen|beschwerden"),
+    ("no pain", "heute mal keine|ohne schmerzen|beschwerden, heute keine|kein schmerzen|schmerz|beschwerden"),
     # pains of lay words
     ("hurts", "muckt|zickt|zwickt|meckert|motzt|jammert|streikt|nörgelt|mosert rum|herum, macht zicken|mucken|faxen|theater|sperenzchen, gibt keine ruhe, tut mir| leicht|bissl|immer_noch|wieder weh, ärgert mich, beschwert sich"),
     ("its fine now", "wieder völlig|komplett|ganz|alles|voll| in_ordnung|gut|fit|okay|wie_neu|heil|schmerzfrei|top, wieder wie neu, nichts mehr zu spüren|merken, merk|merke|spür|spüre nichts mehr davon|"),
@@ -54,9 +54,15 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("im", "ich bin, bin"),
     ("years old", "jahre alt, jahre jung"),
     ("tall", "groß, gross"),
+    # small deeds of the day
+    ("laundry", "wäsche, wäschekorb"),
+    ("shopping", "einkauf, einkäufe, einkaufstüten, tüten"),
+    ("washing up", "abwasch, geschirr"),
+    ("bins", "müll, mülltonne"),
+    ("carrying", "hochgetragen, raufgetragen, reingetragen"),
     # flow
     ("as planned", "alles|alles_genau|genau so| gemacht| wie es| im|auf_dem plan|zettel steht|stand|, wie es| im|auf_dem plan|zettel steht|stand|vorgesehen|gefordert|, genau so| wie du es| gesagt|geschrieben|aufgeschrieben|wolltest| hast|, plan abgearbeitet|erfüllt|durch|durchgezogen|komplett_gemacht, alle vorgaben geschafft|erfüllt, alles abgehakt"),
-    ("im done", "das wars für_heute|dann|von_mir|, so das wars, mach|mache schluss für_heute|, hör|höre auf für heute, für heute ist schluss|gut|genug, schicht im schacht, feierabend, bin fertig für_heute|mit_allem|hier|, ich pack|packe zusammen, jetzt nach hause, auf nach hause, ich bin dann mal weg, sense für heute, reicht für heute"),
+    ("im done", "das wars für_heute|dann|von_mir|, so das wars, mach|mache schluss für_heute|, hör|höre auf für heute, für heute ist schluss|gut|genug, schicht im schacht, feierabend, muss jetzt| los|weg|heim, ich muss jetzt| los|weg|heim, bin fertig für_heute|mit_allem|hier|, ich pack|packe zusammen, jetzt nach hause, auf nach hause, ich bin dann mal weg, sense für heute, reicht für heute"),
     ("starting now", "kann|kanns losgehen, ich leg|lege jetzt| los, leg|lege jetzt| los, gleich gehts los, dann mal los, auf gehts, ran an die gewichte|eisen|buletten, bin jetzt da|umgezogen, hab|habe angefangen|gerade_begonnen, wir können|können loslegen|anfangen|starten, bin startklar|bereit"),
     ("whats next", "was soll|muss|mach|mache ich jetzt|als_nächstes|danach|nun machen|dran|, was ist jetzt|als_nächstes|danach|nun dran|, was steht noch an|auf_dem_plan, was kommt noch|jetzt|danach|nun, womit gehts|geht_es weiter, und was jetzt|nun|dann, welche übung jetzt|als_nächstes|kommt, schick mir die nächste übung|, nächste bitte"),
     ("delete the last one", "lösch|lösche|löschen|streich|entfern|entferne|nimm bitte| mal| den|die|das letzten|letzte|letztes satz|eintrag|serie| bitte| wieder| raus|weg|, den| letzten satz|eintrag| bitte| wieder| löschen|streichen|entfernen|rausnehmen, der| letzte satz|eintrag| war falsch"),

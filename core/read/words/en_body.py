@@ -52,6 +52,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
         "head, scalp, heads, eyebrow, head first, swede, napper"
     ),
     "FACE": "face, smile, mouth, lip, lips, cheek, eyelid, side of my face, half my face, eyebrow, tongue",
+    "BRUISE": "bruise, bruises, graze, scab, scar, tattoo, mole, scratch, rash, blister, callus, cut",
     "DENTISTLIKE": (
         "like after the dentist, like ive been to the dentist, like ive been at the dentist, like the dentist, like a "
         "dentist, like dentist, like novocaine, like anaesthetic, like the dentists, like an injection"
@@ -134,6 +135,7 @@ CONCEPTS: Final[Mapping[str, str]] = {
     "COLDSWEAT": "cold sweat, cold sweats, clammy",
     # breath
     "PUFF": (
+        "like darth vader, like a pug, like a bulldog, like a walrus, like a steam train, like bellows, "
         "puff*, pant*, gasp*, gulp*, wheez*, wheeze, winded, out of breath, out of puff, breathless, huffing, sucking "
         "air, sucking wind, sucking in air, short of breath, breathing hard, breathing heavy, blowing hard, blowing "
         "like, heaving, gulping, gassed, hyperventilat*, no breath, lost my breath, runs out of breath, run out of "
@@ -1163,7 +1165,7 @@ FRAMES: Final[tuple[FrameRow, ...]] = (
     ("injury", "CRUSHVERB MASS FELLON FOOTHAND", 6),
     ("injury", "MASS FOOTHAND CRUSHED CRUSHVERB", 8),
     ("injury", "HEARDIT !CLOTHES|CHRONIC", 1),
-    ("swelling", _PARTS + " SIZE !PUMP", 6),
+    ("swelling", _PARTS + " SIZE !PUMP|BRUISE", 6),
     ("swelling", _PARTS + " TAUT !PUMP", 7),
     ("swelling", _PARTS + " TAUT DAYSLATER", 9),
     ("swelling", "FITS NOFIT " + _PARTS + "|SIZE !PUMP", 9),

@@ -42,6 +42,8 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("hit my head", "me| ha_caído|cayó|dio|caído un|una|el|la disco|barra|mancuerna|pesa|kettlebell en|sobre la cabeza|frente|coronilla, cabezazo contra|con|en, me abrí|he_abierto la cabeza|ceja|frente, me comí la barra, chichón, me di contra el|la rack|barra con la cabeza, con la cabeza contra|en la|el barra|rack"),
     ("slurring my words", "hablo|hablaba|hablando como| un| borracho, se me enreda|enredaba|lía la lengua, no me salían|salen las palabras|frases, no encuentro|encontraba las palabras, hablo|hablaba raro|fatal"),
     ("seeing double", "veo|veía|vi|viendo doble|dos_barras"),
+    ("face is numb and hand is numb", "se me durmió|duerme|ha_dormido media|la cara y la|una mano"),
+    ("face is numb", "se me durmió|duerme|ha_dormido|adormeció|entumeció media|la|un_lado_de_la cara|boca, media cara entumecida|acorchada"),
     # injury
     ("felt a pop", "me|que| hizo|hace|ha_hecho|hacía crac|crack|clac|clic|chas|plop|pop|ras|crec|clack|pum|plof, sonó|suena|sonido|ruido un|como_un|como|de| crac|crack|crujido|desgarro|rama|latigazo|disparo, oí|escuché|noté|sentí|he_notado un|como_un crac|crack|clac|latigazo|pop|tiro|estallido, crac en|del|, dio|pegó|ha_dado un crujido|chasquido|estallido|latigazo fuerte|"),
     ("something tore", "se me| ha| rasgó|rasgado|desgarró|reventó|reventado|soltó|soltado|salió|salido algo|el_bíceps|el_pectoral|el_músculo|el_tendón, se me subió|ha_subido el bíceps, bola en el bíceps|brazo|muslo, algo se soltó|rasgó|partió|desgarró|salió"),
@@ -49,7 +51,7 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     # swelling
     ("swollen", "se_me|se|está| ha|| puesto|pone|puso|poniendo gord*|enorm*|gigante|deforme|inmens*, se_me|se ha|| puesto|pone|puso como una|un bota|pelota|melón|porra|botijo|morcilla|salchicha|naranja|balón|globo|jamón|tronco de|| gord*|, como una|un bota|pelota|melón|porra|botijo|morcilla|salchicha|naranja|balón|globo|pelota de tenis|jamón|tronco, se|me|se me ha|está|| puesto|pone|puso|poniendo gord*|enorm*|gigante|deforme|inmens*, gord* como, el doble de| gord*|grande|ancho|ancha|tamaño, del|de tamaño|tamaño de| un|una, lleno|llena de líquido, con líquido, se me llenó de líquido"),
     ("every time", "cada vez que, siempre que, en cuanto, cada que"),
-    ("no pain", "hoy sin dolor|dolores|molestias, hoy nada de dolor|dolores, hoy ningún dolor"),
+    ("no pain", "hoy sin dolor|dolores|molestias, hoy nada de dolor|dolores, hoy ningún dolor, hoy no hay|tengo dolor|dolores|molestias"),
     # pains of lay words
     ("hurts", "da|dando|dio guerra|lata|tormento|problemas|caña|por_saco, me está|tiene dando_guerra|matando|frito, se queja, protesta, protestando, se me queja, no está contento|contenta, toca las narices"),
     ("its fine now", "ya está bien|perfecto|perfecta|como_nuevo|como_nueva|mejor|curado|curada, como nuevo, como nueva, ya ni la|lo noto, perfecto ya, ha desaparecido, se me ha ido"),
@@ -61,6 +63,12 @@ ROWS: Final[tuple[GlossRow, ...]] = (
     ("tall", "de altura, de alto, de estatura"),
     ("and im", "y mido"),
     ("im", "mido"),
+    # small deeds of the day
+    ("laundry", "la lavadora, la colada, la ropa, tender la ropa"),
+    ("shopping", "la compra, las bolsas, bolsas de la compra"),
+    ("washing up", "los platos, fregar"),
+    ("bins", "la basura"),
+    ("making the bed", "la cama, hacer la cama"),
     # flow
     ("as planned", "todo|todo_lo| tal|exacto|exactamente|igual|justo cual|como|que|y_como ponía|pone|estaba|venía|viene|decía|dice|está|tocaba|mandaste|pusiste|escribiste en|| el|tu|| plan|programa|hoja|, hice|hecho|he_hecho todo|lo|todo_lo que tocaba|ponía|pone|mandaste|decía el plan, cumplido|cumplí el|con el plan"),
     ("im done", "lo dejo aquí|por_hoy|estar por_hoy|, aquí lo dejo, hasta aquí por_hoy, por hoy vale|ya_está|basta|suficiente, ya estoy por hoy, se acabó por_hoy, me piro, me voy yendo, me largo, me voy pa casa, ya he terminado|acabado por_hoy|todo|el_entreno|, hemos terminado"),
