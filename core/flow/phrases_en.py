@@ -39,7 +39,9 @@ PHRASES: Final[Mapping[str, tuple[str, ...]]] = {
     "well_again": ("im fine now", "i am fine now", "its fine now", "it is fine now", "all good now", "all fine now",
                    "im ok now", "i am ok now", "im okay now", "it passed", "its gone", "it is gone", "feeling fine now",
                    "feel fine now", "i feel fine", "im fine", "i am fine", "feeling better", "im better now",
-                   "clear me", "unlock", "lift the hold", "it went away", "false alarm", "its ok now", "its okay now",
+                   "clear me", "unlock", "lift the hold", "it went away", "false alarm", "was just a stitch",
+                   "it was just a stitch", "just a stitch", "it was nothing",
+                   "was nothing", "its ok now", "its okay now",
                    "i feel better now", "im good now", "feeling ok now"),
 }  # fmt: skip
 

@@ -134,7 +134,15 @@ def noted(scene: Scene, text: str, gone: tuple[SetAct, ...]) -> Scene:
         return scene.says(Told("noise" if shape == "marks" else shape))
     if shape in ("script", "noise"):
         return with_note(scene.says(Told(shape)), text)
+    if scene.book.hold is not None and _says_well(scene, text):
+        scene = scene.says(Held(scene.book.hold.since, lifted_wish=True))
     return with_note(scene.says(Noted((text,), beside=False)), text)
+
+
+def _says_well(scene: Scene, text: str) -> bool:
+    """Whether a part of the message says that it is over: "false alarm, was just a stitch"."""
+    parts = (found.group().strip() for found in _PARTS.finditer(text))
+    return any(phrase_of(part, scene.book.profile.language) == "well_again" for part in parts)
 
 
 def words_left(text: str, reading: Reading) -> tuple[str, ...]:
