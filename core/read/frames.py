@@ -104,17 +104,20 @@ class Frames:
         hits, present = self._hits(self.plainly(words))
         if not present:
             return
-        at, sentence = _places(stops)
+        places: tuple[list[int], list[int]] | None = None
         for number in sorted({number for concept in hits for number in self._by_anchor.get(concept, ())}):
             frame = self._frames[number]
             for mask in frame.need:
                 if not present & mask:
                     break
             else:
-                yield from self._fill(frame, hits, at, sentence)
+                places = places or _places(stops)
+                yield from self._fill(frame, hits, *places)
 
-    def plainly(self, words: Iterable[str]) -> list[str]:
+    def plainly(self, words: list[str]) -> list[str]:
         """The words as most people write them; ``could not`` as ``couldnt`` and an empty word, so that places stay."""
+        if "not" not in words and self._spoken.keys().isdisjoint(words):
+            return words
         out: list[str] = []
         for word in words:
             if word == "not" and out and out[-1] in self._joined:

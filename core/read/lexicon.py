@@ -124,7 +124,10 @@ class Lexicon:
     def spell(self, tokens: list[Token]) -> list[Token]:
         """The tokens with words mended: runs glued together cut, slips of the finger put right."""
         settled = self.settled
-        if all(one.kind != "word" or (one.text in settled and not _shortened(one)) for one in tokens):
+        for one in tokens:
+            if one.kind == "word" and (one.text not in settled or _shortened(one)):
+                break
+        else:  # most messages: no slip and no apostrophe
             return tokens
         out: list[Token] = []
         for token in tokens:

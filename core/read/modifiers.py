@@ -74,8 +74,9 @@ what recognises it. In order: the first that recognises a place has it."""
 def remarks(s: Stream) -> list[Remark]:
     """All remarks of the message, in order; their lexemes are marked as used."""
     out: list[Remark] = []
+    said = s.spots.keys()
     for kinds, needs, recognise in RECOGNISERS:
-        if needs and not s.says(needs):
+        if said.isdisjoint(kinds) or (needs and said.isdisjoint(needs)):
             continue
         for i in s.places(*kinds):
             if i in s.used:

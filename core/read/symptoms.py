@@ -55,7 +55,7 @@ def _name_no_lift(s: Stream) -> None:
 
 def _of_a_rep(lexeme: Lexeme) -> bool:
     """'squeeze up top', 'bar drifted': a part of the repetition or of its form, told in one phrase, and no sign."""
-    return lexeme.has("TOP", "BOTTOM", "FORM") and lexeme.text.split(" ")[0] in _OF_A_REP and " " in lexeme.text
+    return lexeme.has("TOP", "BOTTOM", "FORM") and lexeme.text.split(" ")[0] in _OF_A_REP
 
 
 _OF_A_REP: Final = frozenset(
@@ -77,7 +77,7 @@ def _framed(s: Stream, frames: Frames) -> list[Told]:
         text = f"{lexeme.value:.0f}" if lexeme.spelled and lexeme.value >= 100 else lexeme.text
         if text[-1:] == "s" and s.text[lexeme.end - 2 : lexeme.end - 1] in APOSTROPHES:
             text = text[:-1]
-        text = "" if FIGURE in kinds or _of_a_rep(lexeme) else text
+        text = "" if FIGURE in kinds or (" " in text and _of_a_rep(lexeme)) else text
         *parts, last = text.split(" ") if " " in text else (text,)
         if parts and "EX" in kinds and "PART" not in kinds and "LIMB" not in kinds:
             parts = [""] * len(parts)

@@ -26,7 +26,7 @@ def sums_up(s: Stream, i: int, lexeme: Lexeme) -> bool:
 
 
 def _called_total(s: Stream, i: int) -> bool:
-    near = [*range(max(0, i - 2), i), *range(i + 1, min(len(s), i + 1 + REACH))]
+    near = (*range(max(0, i - 2), i), *range(i + 1, min(len(s), i + 1 + REACH))) if "TOTAL" in s.spots else ()
     return any(s.is_(k, "TOTAL") for k in near) or (s.is_(i - 1, "COLON") and s.all[i - 1].text == "=")
 
 
