@@ -13,7 +13,7 @@ from core.read.spreading import spread_out
 
 def arranged(atoms: list[Atom], *, loaded: bool) -> list[Atom]:
     """The atoms as the grammar takes them. ``loaded``: the exercise has an outside load."""
-    told = _missed_at(_sets_at(_fives(_instead(_times_listed(_remarks_behind(atoms))))))
+    told = _missed_at(_sets_at(_spoken_times(_fives(_instead(_times_listed(_remarks_behind(atoms)))))))
     return spread_out(told) if loaded else told
 
 
@@ -52,6 +52,18 @@ def _missed_at(atoms: list[Atom]) -> list[Atom]:
             said = load.load or LoadSaid("plain", load.value, plural=load.plural)
             out[i + 1] = replace(atoms[i + 1], kind="SEP", text="COMMA")
             out[i + 2] = replace(load, kind="L", load=said, text="missed")
+    return out
+
+
+def _spoken_times(atoms: list[Atom]) -> list[Atom]:
+    """'one fifty times three': spoken for 150x3; 'repeated 3 times': so many sets, this one among them."""
+    out: list[Atom] = []
+    for i, atom in enumerate(atoms):
+        follow = atoms[i + 1].kind if i + 1 < len(atoms) else ""
+        if atom.kind == "T" and atom.value > MOST and follow in ("N", "R"):
+            out += [replace(atom, kind="N"), Atom("X", atom.last, atom.last, text="X")]
+        elif not (atom.kind == "SAME" and atom.text == "repeated" and follow in ("T", "S") and out):
+            out.append(atom)
     return out
 
 

@@ -155,11 +155,13 @@ def _stray(s: Stream, stretch: Stretch, parsed: Parsed, n: int, *, held: bool) -
         return len(parsed.groups) > 1 or stretch.mention is None
     if len(parsed.groups) > 1 and not group.like and not group.chained and _judged(s, group):
         return True
-    if group.like or not group.reps or group.chained or group.load is not None or group.sets is not None:
+    if group.like or not group.reps or group.chained or group.load is not None:
         return False
     timed = all(rep.kind == "H" for rep in group.reps)
     if timed and not held:
         return len(parsed.groups) > 1 or len(group.reps) == 1
+    if group.sets is not None:
+        return False
     lone = len(group.reps) == 1 and not group.explicit and group.behind is None and len(parsed.groups) > 1
     if not lone or group.reps[0].kind != "R":
         return False

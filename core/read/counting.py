@@ -213,7 +213,8 @@ def _apart_line(c: Cursor) -> bool:
 
 def count_of_sets(c: Cursor, atom: Atom) -> None:
     groups = c.out.groups
-    if atom.kind == "T" and not groups and c.pending is not None:
+    times = c.kind(c.i + 1) in ("N", "R") and c.a[c.i + 1].value > atom.value
+    if atom.kind == "T" and not groups and c.pending is not None and not times:
         c.a[c.i] = replace(atom, kind="R")
         counts(c, chained=True)
         return
@@ -238,6 +239,10 @@ def count_of_sets(c: Cursor, atom: Atom) -> None:
         and not (direct and c.kind(c.i + 1) == "OF")
         and (not direct or atom.text == "twice")
     ):
+        ended = c.i > 0 and c.a[c.i - 1].kind == "AT"
+        if ended and len(groups) > 1 and sum((one.sets or 1) * max(1, _listed(one)) for one in groups) == atom.value:
+            c.i += 1
+            return
         before.sets = atom.value
         before.last = atom.last
         if before.lead is None and len(before.reps) > 1 and _listed(before) == atom.value:

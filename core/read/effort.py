@@ -109,7 +109,8 @@ def tank(s: Stream, i: int) -> Found:
             return None
         j = s.skip(spread[1] + 1, "MORE", "TANK", "IN", "REPS", "OF")
         if j == spread[1] + 1 and not s.is_(first + 1, "SAME"):
-            return None
+            beyond = s.all[first].text.startswith("could") and spread[1] == i
+            return _one_beyond(s, first, i) if beyond else None
         return Remark("rir", spread[0], first, j - 1)
     spread = range_middle(s, i)
     if spread is None or spread[0] > MOST_RESERVE:
@@ -124,10 +125,12 @@ def tank(s: Stream, i: int) -> Found:
 
 
 def _one_beyond(s: Stream, first: int, i: int) -> Found:
-    """'2 reps, could have had a third': the next one would still have gone."""
+    """'2 reps, could have had a third', '6, could have done 9': what would still have gone."""
     told = next((s.all[k] for k in range(first - 1, -1, -1) if s.all[k].has("NUM", "REPN")), None)
     done = None if told is None else told.num("REPN") if told.has("REPN") else told.value
-    beyond = s.all[i].num("ORD")
+    beyond = s.all[i].num("ORD") if s.is_(i, "ORD") else s.all[i].value
+    if done is None and s.all[first].text.startswith("could"):
+        return Remark("nothing", None, first, i)
     if done is None or not 0 < beyond - done <= MOST_BEYOND:
         return None
     return Remark("rir", beyond - done, first, s.skip(i + 1, "REPS", "TANK", "IN", "MORE") - 1)

@@ -113,7 +113,7 @@ def counted_list(c: Cursor, group: Group) -> bool:
     group.sets = None
     mark, reps, gaps, last = c.i, list(group.reps), list(group.gaps), group.last
     further_counts(c, group)
-    if len(group.reps) == sets:
+    if len(group.reps) == sets or (len(group.reps) - 1 == sets and leads_with_load(group)):
         return True
     c.i, group.reps, group.gaps, group.last, group.sets = mark, reps, gaps, last, sets
     return False

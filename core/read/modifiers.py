@@ -12,7 +12,7 @@ from core.read.judging import judged, out_of_ten
 from core.read.missing import attempt, fail, only_partials, partials
 from core.read.placing import continued, placed
 from core.read.remark import Found, Remark
-from core.read.rests import rest
+from core.read.rests import long_pause, rest
 from core.read.stream import Stream
 from core.read.tempos import explode, no_pause, tempo_code, tempo_phase
 from core.read.verdicts import extent, form
@@ -62,6 +62,7 @@ RECOGNISERS: Final[tuple[tuple[tuple[str, ...], frozenset[str], Callable[[Stream
     (("FAIL",), _ANY, fail),
     (("LEN", "DEFICIT", "RANGE", "HALF"), _ANY, extent),
     (("FORMNOUN", "FORM", "GOODQ", "FAIRQ", "BADQ"), _ANY, form),
+    (("BOTTOM",), frozenset({"DUR"}), long_pause),
     (("NOPAUSE",), _ANY, no_pause),
     (("EXPLODE",), _ANY, explode),
     (("WARMUP",), _ANY, _warmup),

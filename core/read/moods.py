@@ -151,7 +151,7 @@ def _still_theirs(s: Stream, clause: Clause, counts: list[int], *, theirs: bool)
                 return False
             continue
         if is_other(s, i) and not _only_when(s, i):
-            return True
+            return not _comes_back(s, i, clause.last)
     return theirs
 
 
@@ -177,10 +177,7 @@ def is_other(s: Stream, i: int) -> bool:
 
 def _pairs(found: list[Clause]) -> Iterator[tuple[Clause | None, Clause]]:
     """Each clause with the one before it."""
-    before: Clause | None = None
-    for clause in found:
-        yield before, clause
-        before = clause
+    return zip([None, *found], found, strict=False)
 
 
 def _tag(s: Stream, clause: Clause, counts: list[int]) -> bool:
@@ -253,25 +250,10 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
 
 
 _CONTRAST: Final = frozenset({"BUT"})
-_FRAMING: Final = frozenset(
-    {
-        "ATTEMPT",
-        "DONE",
-        "DIDNT",
-        "ASKWORD",
-        "UNDONE",
-        "UNDONEBACK",
-        "NEXTQ",
-        "COMPARED",
-        "PASTTIME",
-        "QUOTED",
-        "OTHER",
-        "DAY",
-        "REST",
-        "IN",
-        "ABOUT",
-    }
-)
+_FRAMING: Final = frozenset({
+    "ATTEMPT", "DONE", "DIDNT", "ASKWORD", "UNDONE", "UNDONEBACK", "NEXTQ",
+    "COMPARED", "PASTTIME", "QUOTED", "OTHER", "DAY", "REST", "IN", "ABOUT",
+})  # fmt: skip
 
 
 def _framed(s: Stream, first: int, last: int) -> bool:
@@ -333,7 +315,8 @@ def _told(s: Stream, clause: Clause, counts: list[int]) -> range | None:
     if quoted is not None:
         return range(quoted, last) if any(i < quoted for i in counts) else range(first, last)
     other = _other_person(s, clause)
-    if other is not None and any(i > other for i in counts):
+    after = [i for i in counts if other is not None and i > other]
+    if other is not None and after and not any(s.all[k].is_word("i or we") for k in range(other, after[0])):
         return range(other, last)
     return None
 
@@ -344,5 +327,11 @@ def _other_person(s: Stream, clause: Clause) -> int | None:
         if s.all[i].is_word("i or we"):
             return None
         if is_other(s, i) and not _only_when(s, i):
-            return i
+            return None if _comes_back(s, i, clause.last) else i
     return None
+
+
+def _comes_back(s: Stream, i: int, last: int) -> bool:
+    """'the kids were loud but got 60x8': behind another person, of whom nothing is counted, the one who writes."""
+    back = next((k for k in range(i, last) if s.all[k].is_word("but done")), None)
+    return back is not None and not any(_counts(s, k) for k in range(i, back))

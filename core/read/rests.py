@@ -54,6 +54,19 @@ def _between_counts(s: Stream, i: int) -> bool:
     return parted and s.num(i - 2) is not None and s.num(i + 2) is not None and s.dur(i + 2) is None
 
 
+def long_pause(s: Stream, i: int) -> Found:
+    """'three sets, pause 2 minutes': a pause too long for a repetition is a rest."""
+    j = s.skip(i + 1, "OF", "COLON", "FOR", "BE", "ABOUT")
+    seconds = s.dur(j)
+    if not s.all[i].text.startswith("pause") or seconds is None or seconds < LEAST_PAUSE:
+        return None
+    return _unless_coming(s, Remark("rest_s", seconds, i, j, wide=True))
+
+
+LEAST_PAUSE: Final = 31.0
+"""Seconds; a pause shorter than this can be one at the bottom (the longest phase of a tempo, and more)."""
+
+
 def _closes_sets(s: Stream, i: int) -> bool:
     """'60 3x8 2min', '8/leg x3 90s': a time that closes a line of sets, on a lift that is not held, is their rest."""
     lexeme = s.all[i]
