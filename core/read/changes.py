@@ -113,18 +113,15 @@ def signed(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     return Atom("DELTA", i, last, load=LoadSaid("delta", sign * number, in_kg=in_kg, signed=True))
 
 
-_TOLD: Final = frozenset(
-    {"NUM", "LOADQ", "DUR", "REPN", "PLATE", "EMPTYBAR", "BODY", "BAND", "BANDHELP", "COLOUR", "PIN", "HALF", "STRIDEQ",
-     "ASSIST", "SAMELOAD", "PLANLOAD", "UP", "DOWN"}
-)  # fmt: skip
-"""Kinds of which counts, holds and loads are made."""
+REACH: Final = 60
+"""Atoms back to where a count is looked for that a drop comes behind: keeps the cost of rows of such words linear."""
 
 
 def moved_by(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     """Up 5, down 10kg: a change; up to 24: a load; dropped to 30 behind a set: a drop."""
     if s.is_(i, "DROP") and s.is_(i + 1, "ARTICLE") and not s.is_(i + 2, *_SHEDDABLE):
         return Atom("W", i, i, text=s.all[i].text)
-    if s.is_(i, "DROP") and s.says(_TOLD) and any(atom.kind in ("N", "R", "H", "L") for atom in before):
+    if s.is_(i, "DROP") and any(atom.kind in ("N", "R", "H", "L") for atom in before[-REACH:]):
         return Atom("DROP", i, i, text=s.all[i].text)
     if s.is_(i, "UPTO"):
         aimed = s.is_(s.skip(i + 1, "ABOUT", "ARTICLE", "X"), "NUM", "LOADQ", "PLATE", "COLOUR", "BAND")

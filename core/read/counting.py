@@ -178,7 +178,7 @@ def leading_times(c: Cursor) -> None:
 
 def _counts_again(before: Group, value: float) -> bool:
     """'80x9, x8', '100x5, x4': behind a comma, a number near the count before it counts repetitions again."""
-    last = before.reps[-1].n
+    last = before.reps[-1].n if before.reps else 0.0
     return value > MOST_SETS / 2 or (value > LIKELY_TIMES and value >= last / 2) or value == last - 1
 
 

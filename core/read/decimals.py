@@ -15,10 +15,11 @@ def settle_commas(out: list[Lexeme], *, usual: bool = False) -> None:
         lexeme = out[i]
         if lexeme.pair is not None and not _is_decimal(out, i, usual=usual):
             whole, part = lexeme.pair
-            cut = lexeme.start + len(whole)
+            cut = min(lexeme.start + len(whole), lexeme.end - 1)  # one sign as typed can be two figures
+            then = min(cut + 1, lexeme.end - 1)
             first = Lexeme({"NUM": float(whole)}, lexeme.start, cut, whole, float(whole), lexeme.glued)
             comma = Lexeme({"COMMA": 0}, cut, cut + 1, ",", 0.0, glued=True)
-            second = Lexeme({"NUM": float(part)}, cut + 1, lexeme.end, part, float(part), glued=True)
+            second = Lexeme({"NUM": float(part)}, then, lexeme.end, part, float(part), glued=True)
             second.plural = lexeme.plural
             if lexeme.plural:
                 second.k["PLURAL"] = 0

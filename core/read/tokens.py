@@ -139,14 +139,20 @@ def split_list(run: str, mark: str, start: int, glued: bool, end: int) -> list[T
     """A run such as ``8,8,7`` as its numbers and marks."""
     out: list[Token] = []
     at = start
+
+    def cut(kind: str, text: str, value: float, *, after: bool) -> None:
+        # one sign as typed can be several figures (½): a piece may lie further than the run goes, but none is empty
+        first = min(at, end - 1)
+        out.append(Token(kind, text, value, first, min(max(at + len(text), first + 1), end), after))
+
     for part in run.split(mark):
         if out:
-            out.append(Token("mark", mark, 0.0, at, min(at + 1, end), glued=True))
+            cut("mark", mark, 0.0, after=True)
             at += 1
         for piece in part.split("."):
             if piece and part.count(".") > 1:
-                out.append(Token("num", piece, _value(piece), at, min(at + len(piece), end), bool(out) or glued))
+                cut("num", piece, _value(piece), after=bool(out) or glued)
         if part.count(".") <= 1:
-            out.append(Token("num", part, _value(part), at, min(at + len(part), end), bool(out) or glued))
+            cut("num", part, _value(part), after=bool(out) or glued)
         at += len(part)
     return out
