@@ -221,6 +221,7 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
             continue
         told = (
             s.is_(i - 1, "ABOUT", "LEVELWORD")
+            or (i > 1 and s.is_(i - 1, "ARTICLE") and s.all[i - 2].is_word("calls"))
             or (s.is_(i - 1, "COLON") and i - 2 == p)
             or (s.is_(i - 1, "ARTICLE") and s.is_(i - 2, "ABOUT", "FILLER", "LEVELWORD", "PAIN", "COMMA", "AT"))
         )

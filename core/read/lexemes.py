@@ -120,6 +120,10 @@ def _settle_names(out: list[Lexeme]) -> None:
         ):
             lexeme.k.pop("EX", None)
             lexeme.mention = None
+        elif lexeme.is_word("furniture") and i > 0 and out[i - 1].is_word("some one"):
+            if follow is None or not follow.has("NUM", "LOADQ", "COLON", "AT", "EMPTYBAR"):
+                del lexeme.k["EX"]
+                lexeme.mention = None
         elif "FORM" in lexeme.k:
             if follow is not None and follow.has("NUM", "LOADQ", "AT"):
                 del lexeme.k["FORM"]

@@ -65,6 +65,13 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     "stature": "tall, years old, yrs old, yo, y o, year old, years of age, high, in height",
     # what the lifter wrote before, that is corrected now
     "i put": "i put, i typed, i entered, i tapped, i keyed, i keyed in, i punched in, i logged, i texted",
+    # words that throw away the last set by themselves
+    "scratch that": "scratch that, scratch that one, strike that one, scrap that one, delete that one, forget that one, bin that one, undo that one, remove that one, drop that one, nix that one",
+    # what was done all the same, by the one who writes
+    "but done": "but got, but did, but managed, but hit, but made, but finished, but still",
+    # what one lies on or waits for, behind a word for any one of them
+    "furniture": "bench, benches, rack, squat rack",
+    "some one": "a, another, any, free, empty, every, spare, which, the only, each",
     # how a limb is laid on that goes to sleep
     "laid": "on the sofa, on the couch, on sofa, sofa, couch, slept on it, slept on my arm, slept on my hand, slept on my, cuddling, spooning, shaking it, shook it, cross legged",
     # what opens a sentence and says nothing of form, side or corrections
