@@ -113,8 +113,23 @@ def _restart(case: Case) -> Choice:
 def _ache_ease(case: Case) -> Choice:
     base, last = case.base or first_sets(case), case.facts.last
     # What was eased the last time is what still aches: a little less again, or a long ache would end at nothing.
-    factor = value("ache.again_factor" if last is not None and last.way == "ease" else "ache.load_factor")
-    return Choice("ease", ways.eased(case, base, factor, value("ache.set_factor"), case.aim.rir))
+    again = last is not None and last.way == "ease"
+    factor = value("ache.again_factor" if again else "ache.load_factor")
+    sets = ways.eased(case, base, factor, value("ache.set_factor"), case.aim.rir)
+    if again and _under_floor(case, sets):
+        low = max(case.aim.reps[0] // 2, 1)
+        sets = tuple(
+            replace(one, reps=(min(max(one.reps[0] - 1, low), one.reps[0]), one.reps[1])) for one in base[: len(sets)]
+        )
+    return Choice("ease", sets)
+
+
+def _under_floor(case: Case, sets: Sets) -> bool:
+    """Whether the load falls under the share of what was lifted well at which an ache's easing stops."""
+    first, well = sets[0].load if sets else None, case.facts.well
+    if first is None or well is None or first.kind not in ("total", "per_hand") or well.kind != first.kind:
+        return False
+    return (hardness(first) or 0.0) < value("ache.floor") * (hardness(well) or 0.0)
 
 
 def _return(case: Case) -> Choice:
@@ -210,7 +225,7 @@ BEFORE: Final = (
          "Nothing in your kit makes a load for this one."),
     Rule("ache-ease", "An ache of 4 or 5 in a part that the exercise loads: less load, fewer sets.",
          ("silbernagel-2007", "derived"),
-         ("ache.ease_level", "ache.load_factor", "ache.again_factor", "ache.set_factor"),
+         ("ache.ease_level", "ache.load_factor", "ache.again_factor", "ache.floor", "ache.set_factor"),
          _aches("ache.ease_level"), _ache_ease,
          "Your {where} is at {level} of 10, so this is lighter and shorter.", _CARE),
     Rule("first-next", "With no history but today's sets, the rest of the day goes on from them, at most a step up.",

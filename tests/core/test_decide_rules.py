@@ -418,3 +418,16 @@ def test_a_long_ache_eases_by_less_each_further_time() -> None:
     assert (rule(once), rule(again)) == ("ache-ease", "ache-ease")
     assert kg(once) <= 60.0 * value("ache.load_factor") < kg(again) / kg(once) * 60.0 < 60.0
     assert len(again.sets) == len(once.sets)
+
+
+def test_a_long_ache_stops_easing_the_load_at_the_floor() -> None:
+    """However long it aches: no less than the floor's share of what was lifted well, then fewer repetitions."""
+    sore = replace(LIFTER, aches=(Ache("shoulder", ON - timedelta(days=1), level=4.0),))
+    past = [did(10, 10, 10, kg=100.0)]
+    for _ in range(12):
+        advice = advise(ask(*past, lifter=sore))
+        assert rule(advice) == "ache-ease"
+        assert kg(advice) >= value("ache.floor") * 100.0
+        past.append(did(*(one.reps[0] for one in advice.sets), kg=kg(advice), asked=Target("ease", advice.sets)))
+    assert kg(advice) < value("ache.load_factor") * 100.0
+    assert advice.sets[0].reps[0] < AIM.reps[0]
