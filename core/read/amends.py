@@ -16,7 +16,7 @@ from core.read.forming import Atomiser
 from core.read.moods import clauses
 from core.read.names import Mention
 from core.read.remark import Remark
-from core.read.reporting import got, lists_last, loads_up, reports_sets
+from core.read.reporting import got, lists_last, loads_up, reports_sets, said_anew
 from core.read.set_changes import Change, Context, from_remark, quantities, unit_only
 from core.read.stream import Clause, Stream
 
@@ -42,6 +42,9 @@ class Amender:
                 out.extend(found)
                 self._s.use(range(clause.first, clause.last))
                 closed = True
+            elif closed and not clause.opens and (more := said_anew(self._s, clause, self._remarks, out[-1])):
+                out[-1] = more
+                self._s.use(range(clause.first, clause.last))
             elif closed and not clause.opens and self._only_repeats(clause):
                 self._s.use(range(clause.first, clause.last))
             elif self._reports(clause):

@@ -172,6 +172,14 @@ LEAST_FELT: Final = 5.0
 
 
 def zero_reserve(s: Stream, i: int) -> Found:
-    """To failure: nothing in reserve."""
-    del s
-    return Remark("rir", 0.0, i, i)
+    """To failure: nothing in reserve; 'not to failure' leaves open how much."""
+    k = i - 1
+    while s.is_(k, "FILLER", "ARTICLE") and not s.is_(k, "NEG"):
+        k -= 1
+    if k >= 0 and k not in s.used and s.all[k].text in _WENT_NOT:
+        return Remark("rir", None, k, i)
+    return Remark("rir", None if s.is_(k, "NEG") else 0.0, i, i)
+
+
+_WENT_NOT: Final = frozenset({"didnt go", "did not go", "didnt take it", "wouldnt go"})
+"""Said of a lift that failed, and before 'to failure' of a set that was not taken there."""

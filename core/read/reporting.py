@@ -3,9 +3,13 @@
 Knows which of these is a report; amends.py reads the rest.
 """
 
-from core.model.acts import SetAct
-from core.read.erasing import set_numbers
+from dataclasses import replace
+
+from core.model.acts import Amend, SetAct
+from core.read.erasing import Corrected, set_numbers
 from core.read.moods import clauses
+from core.read.remark import Remark
+from core.read.set_changes import Change, from_remark
 from core.read.stream import Clause, Stream
 
 
@@ -40,3 +44,18 @@ def loads_up(s: Stream, clause: Clause) -> bool:
     inside = range(clause.first, clause.last)
     more = any(s.is_(i, "MORE") and s.is_(i + 1, "ON") for i in inside)
     return more and any(s.all[i].is_word("i put") for i in inside)
+
+
+def said_anew(s: Stream, clause: Clause, remarks: list[Remark], kept: Corrected) -> Corrected | None:
+    """'it was not to failure, 1 left': what a correction cleared, told anew in its next breath."""
+    said = [one for one in remarks if clause.first <= one.first < clause.last]
+    taken = {i for one in said for i in range(one.first, one.last + 1)}
+    if not isinstance(kept.act, Amend) or any(
+        s.is_(i, "NUM", "LOADQ") and i not in taken for i in range(clause.first, clause.last)
+    ):
+        return None
+    change: Change = {}
+    for one in said:
+        from_remark(change, one, cleared=False)
+    again = {field: value for field, value in change.items() if field in kept.act.change}
+    return Corrected(replace(kept.act, change={**kept.act.change, **again}), kept.at) if again else None

@@ -156,6 +156,8 @@ def from_remark(change: Change, remark: Remark, *, cleared: bool) -> None:
         change["rir"] = 0.0
         if isinstance(value, float):
             change["reps"] = int(value) - 1
+    elif what == "rir" and value is None and not remark.each and cleared:
+        change["rir"] = None
     elif what in ("rir", "tempo", "rest_s", "form", "range", "partials") and value is not None:
         change[what] = value
 
