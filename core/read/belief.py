@@ -16,7 +16,20 @@ NEARBY = 4
 """Lexemes on either side of a group in which strange words count against it."""
 
 
-STRANGE: Final = ("WORD", "OTHER", "CHAT", "CARDIO", "FARQ", "CLOCKTIME", "WEEKDAY", "LONG", "PCT", "LEN", "JOKE")
+STRANGE: Final = (
+    "WORD",
+    "OTHER",
+    "CUDDLE",
+    "CHAT",
+    "CARDIO",
+    "FARQ",
+    "CLOCKTIME",
+    "WEEKDAY",
+    "LONG",
+    "PCT",
+    "LEN",
+    "JOKE",
+)
 """Kinds of words and quantities that are none of a set's."""
 
 

@@ -214,6 +214,9 @@ def _verdict(s: Stream, clause: Clause, counts: list[int]) -> range | None:
         return None
     whole = range(first, last)
     done = _find(s, clause, "DONE")
+    back = next((i for i in range(first, last) if s.all[i].is_word("but done")), None)
+    if back is not None and counts and counts[0] > back and not clause.asked:
+        return range(first, back)
     if _find(s, clause, "DIDNT") is not None:
         return whole
     if _asks(s, clause, done):

@@ -111,6 +111,9 @@ def _settled(told: list[Told], s: Stream, sentence: tuple[int, int], *, sure: bo
             out[sign] = one._replace(sign=sign)
     if "heart" in out and "chest" in out and not _hurts(s, out["chest"]):
         del out["chest"]  # the chest is only where the heart was felt
+    swollen, torn = out.get("swelling"), out.get("injury")
+    if swollen is not None and torn is not None and (swollen.first, swollen.last) == (torn.first, torn.last):
+        del out["injury"]  # the same words tell of one thing
     for sign, explained in _EXPLAINS.items():
         if sign in out:
             for other in explained:
