@@ -125,6 +125,7 @@ _YES: Final[Mapping[str, Callable[[Office, Question], None]]] = {
     "end": coach_people.ended,
     "hand": coach_people.handed,
     "target": coach_targets.target_yes,
+    "beyond": coach_targets.beyond_yes,
 }
 _NO: Final[Mapping[str, Callable[[Office, Question], None]]] = {
     "hand": coach_people.not_handed,

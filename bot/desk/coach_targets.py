@@ -1,8 +1,10 @@
 """Targets under the coach's hand: free, ask first, hold; a target by hand within limits; what goes up and what not."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Any, Final
+
+from pydantic import TypeAdapter
 
 from bot.desk.office import Office
 from bot.desk.reviewing import caught_up
@@ -20,6 +22,7 @@ from core.model.book import Book
 from core.model.quantities import Load, to_kg
 from core.model.target import Target, TargetSet
 from core.order.hand import Rein
+from core.order.limits import LIMITS, Bound
 from core.order.orders import NextTime, NoHeavier, SetRange, Under, WayOrder
 from core.say import desk, figures
 from core.say.body import part
@@ -114,15 +117,56 @@ def next_time(office: Office, who: Person, order: NextTime) -> None:
     book = caught_up(office.book(who), office.case.now)
     target = _target(office, book, order)
     odd = _limit(office, book, order, target)
-    if odd is not None:
-        office.reply(odd)
+    if odd is None:
+        _fix(office, who, book, order, target)
+    elif _may_overrule(odd):
+        body = {"order": _ORDER.dump_python(order, mode="json")}
+        key = coaching.ask(office.conn, office.coach.id, "beyond", body, office.case.now, about=who.id)
+        office.reply(f"{odd.text} {office.say('desk.next.overrule')}", office.yes_no(key))
+    else:
+        office.reply(f"{odd.text} {office.say('desk.next.unchanged')}" if LIMITS[odd.bound].overruled else odd.text)
+
+
+def beyond_yes(office: Office, question: Question) -> None:
+    """The coach overrules a limit that the table leaves to them; any other that came up meanwhile still holds."""
+    who = people.get(office.conn, question.about) if question.about is not None else None
+    if who is None or who.coach != office.coach.id:
+        office.reply(office.say("desk.question.gone"))
         return
+    order = _ORDER.validate_python(question.body["order"])
+    book = caught_up(office.book(who), office.case.now)
+    target = _target(office, book, order)
+    odd = _limit(office, book, order, target)
+    if odd is None or _may_overrule(odd):
+        _fix(office, who, book, order, target)
+    else:
+        office.reply(odd.text)
+
+
+def _fix(office: Office, who: Person, book: Book, order: NextTime, target: Target) -> None:
     rein = Rein("fixed", order.exercise, target=target)
     coaching.take_in_hand(office.conn, who.id, rein, office.coach.id, office.case.now)
     for one in coaching.questions_about(office.conn, (who.id,), "target"):
         if one.body["exercise"] == order.exercise:
             coaching.close(office.conn, one.id, "no")
     office.reply("\n".join(_kept(office, book, order, target)))
+
+
+_ORDER: Final = TypeAdapter(NextTime)
+
+
+@dataclass(frozen=True, slots=True)
+class Odd:
+    """The limit that a target by hand is past, its words, and by what share the load is over the last one."""
+
+    bound: Bound
+    text: str
+    over: float = 0.0
+
+
+def _may_overrule(odd: Odd) -> bool:
+    """The table leaves it to the coach, and the load is no slip of the thumb."""
+    return LIMITS[odd.bound].overruled and odd.over <= desk_value("overrule.step")
 
 
 def _kept(office: Office, book: Book, order: NextTime, target: Target) -> list[str]:
@@ -150,12 +194,12 @@ def _target(office: Office, book: Book, order: NextTime) -> Target:
     return Target("hold", (one,) * (order.sets or aim.sets))
 
 
-def _limit(office: Office, book: Book, order: NextTime, target: Target) -> str | None:
+def _limit(office: Office, book: Book, order: NextTime, target: Target) -> Odd | None:
     """Why a target by hand cannot be: the hold, an ache, the kit, the wish for no more, the size of the step."""
     voice = office.voice_in(book.lifter.unit)
     slots: dict[str, Any] = {"name": order.who, "exercise": voice.exercise(order.exercise)}
     if book.hold is not None:
-        return office.say("desk.next.limit.held", **slots)
+        return Odd("held", office.say("desk.next.limit.held", **slots))
     usual = Advisers().today(replace(book, fixed={}), _day(office, book), order.exercise, ())
     wanted = target.sets[0].load
     hard = hardness(wanted) if wanted is not None else None
@@ -164,9 +208,8 @@ def _limit(office: Office, book: Book, order: NextTime, target: Target) -> str |
         ache = max(book.lifter.aches, key=lambda one: (one.on, one.level or 0.0))
         least = voice.number(value("ache.hold_level"))
         place = desk.place(voice, ache)
-        return office.say(
-            "desk.next.limit.ache", where=place, level=voice.number(ache.level or 0.0), least=least, **slots
-        )
+        level = voice.number(ache.level or 0.0)
+        return Odd("ache", office.say("desk.next.limit.ache", where=place, level=level, least=least, **slots))
     if wanted is None or hard is None:
         return None
     loads = shelf(book.lifter.kit, order.exercise, wanted, book.lifter.unit)
@@ -174,7 +217,7 @@ def _limit(office: Office, book: Book, order: NextTime, target: Target) -> str |
     if loads and not any(same(one, hard) for one in loads):
         near = sorted(loads, key=lambda one: abs(one - hard))[:2]
         names = voice.listed([figures.load(voice, order.exercise, load_at(one, wanted)) for one in sorted(near)])
-        return office.say("desk.next.limit.kit", load=said, near=names, **slots)
+        return Odd("kit", office.say("desk.next.limit.kit", load=said, near=names, **slots))
     return _too_far(office, book, order, (wanted, last, hard))
 
 
@@ -183,7 +226,7 @@ def _harder(hard: float | None, last: Load | None) -> bool:
     return hard is not None and (level is None or hard > level)
 
 
-def _too_far(office: Office, book: Book, order: NextTime, loads: tuple[Load, Load | None, float]) -> str | None:
+def _too_far(office: Office, book: Book, order: NextTime, loads: tuple[Load, Load | None, float]) -> Odd | None:
     wanted, last, hard = loads
     voice = office.voice_in(book.lifter.unit)
     level = hardness(last) if last is not None else None
@@ -191,15 +234,16 @@ def _too_far(office: Office, book: Book, order: NextTime, loads: tuple[Load, Loa
         return None
     names = {"last": figures.load(voice, order.exercise, last), "load": figures.load(voice, order.exercise, wanted)}
     if book.lifter.no_heavier:
-        return office.say("desk.next.limit.no_heavier", name=order.who, last=names["last"])
+        return Odd("no_heavier", office.say("desk.next.limit.no_heavier", name=order.who, last=names["last"]))
     most = value("load.step_max")
     one_step = min(
         (one for one in shelf(book.lifter.kit, order.exercise, wanted, book.lifter.unit) if one > level), default=hard
     )
     if hard <= level * (1 + most) + 1e-6 or same(hard, one_step):
         return None
-    share = f"{(hard / level - 1) * _PERCENT:.0f}"
-    return office.say("desk.next.limit.step", share=share, most=f"{most * _PERCENT:.0f}", **names)
+    over = hard / level - 1
+    slots = {"share": f"{over * _PERCENT:.0f}", "most": f"{most * _PERCENT:.0f}", **names}
+    return Odd("step", office.say("desk.next.limit.step", **slots), over)
 
 
 # Asked first

@@ -25,6 +25,7 @@ _ROWS: Final = (
     _n("attention.ache_days", 3, "days", (1, 7), "silbernagel-2007 derived", "judgement", "an ache told within so many days needs a word"),  # noqa: E501
     _n("attention.ache_old_days", 7, "days", (4, 28), "practice", "convention", "an ache of which nothing was said for so long, while it eases what is trained, is asked about"),  # noqa: E501
     _n("attention.praise_days", 1, "days", (1, 7), "practice", "convention", "a step made within so many days is worth praising"),  # noqa: E501
+    _n("overrule.step", 0.25, "1", (0.1, 0.5), "practice", "convention", "up to this share over the last load a coach may ask for by a yes of their own; past it the number is a slip"),  # noqa: E501
     _n("easier.shortest", 2, "weeks", (2, 4), "rogerson-2024 derived", "judgement", "a block with an easier week at its end has at least so many weeks"),  # noqa: E501
     _n("easier.longest", 16, "weeks", (8, 16), "rogerson-2024 derived", "judgement", "and no more than so many; past it the number is a slip (every 5.6 weeks, spread 2.3)"),  # noqa: E501
     _n("trend.weeks", 3, "weeks", (2, 8), "derived", "judgement", "an estimate is compared with one at least so old"),

@@ -1,12 +1,14 @@
 """A coach's words to orders: as typed, with slips, with names that fit two, and words that are no order."""
 
 from datetime import date
+from typing import get_args
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.order import orders
+from core.order.limits import LIMITS, Bound
 from core.order.names import find_name, names_at_start
 from core.order.orders import About, Lacking, NoClient, Simple, Understood, WhichClient
 from core.order.read import Around, read_order
@@ -191,3 +193,10 @@ def test_nobody_outside_the_roster_is_ever_named(text: str, gone: str) -> None:
     found = read_order(text, Around(left, find, AROUND.today, {}))
     named = {getattr(found, "who", None), getattr(found, "source", None), *(getattr(found, "names", None) or ())}
     assert gone not in named
+
+
+def test_every_limit_says_whether_a_coach_may_overrule_it_and_why() -> None:
+    """Common practice, no source: nothing of the body is overruled from afar."""
+    assert set(LIMITS) == set(get_args(Bound))
+    assert {name for name, row in LIMITS.items() if row.overruled} == {"step"}
+    assert all(len(row.why) > 20 for row in LIMITS.values())
