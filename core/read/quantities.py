@@ -135,11 +135,11 @@ _OF_THE_LAST: Final = ("ON", "BE", "FEEL", "FORM", "SLOW", "WITH", "LEFT", "RIGH
 
 
 def _both_sides(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
-    """'8/8, 8/8, 7/7' on a lift done one side at a time: each pair is one set."""
+    """'8/8, 8/8, 7/7' on a lift done one side at a time: each pair is one set. One alone can be two sets as well."""
     if not s.sided or not _pair_at(s, i):
         return None
-    pairs = sum(_pair_at(s, k - 1) for k in s.places("SLASH"))
-    return Atom("R", i, i + 2, lexeme.value) if pairs >= LEAST_PAIRS else None
+    pairs = (k for k in s.places("SLASH") if k - 1 != i and _pair_at(s, k - 1))
+    return Atom("R", i, i + 2, lexeme.value) if next(pairs, None) is not None else None
 
 
 def _pair_at(s: Stream, i: int) -> bool:
@@ -148,10 +148,6 @@ def _pair_at(s: Stream, i: int) -> bool:
         return False
     glued = s.all[i + 1].glued and s.all[i + 2].glued
     return glued and s.all[i].value == s.all[i + 2].value and not s.is_(i + 3, "SLASH") and not s.is_(i - 1, "SLASH")
-
-
-LEAST_PAIRS: Final = 2
-"""One such pair alone can be two sets as well."""
 
 
 def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:

@@ -80,11 +80,15 @@ def _closes_sets(s: Stream, i: int) -> bool:
         return False
     before = i - 1 - s.is_(i - 1, "COMMA", "DASH")
     whole = s.is_(before, "SETQ") or (s.is_(before, "NUM") and s.is_(before - 1, "X") and not s.is_(before, "DUR"))
-    row = [k for k in range(i) if s.is_(k, "EX")]
-    ids = s.all[row[-1]].mention.ids if row and s.all[row[-1]].mention is not None else ()  # type: ignore[union-attr]
-    return whole and bool(ids) and not any(EXERCISES[one].pattern in ("hold", "carry") for one in ids)
+    if not whole:
+        return False
+    named = next((s.all[k].mention for k in range(i - 1, max(-1, i - FARTHEST_NAME), -1) if s.is_(k, "EX")), None)
+    ids = named.ids if named is not None else ()
+    return bool(ids) and not any(EXERCISES[one].pattern in ("hold", "carry") for one in ids)
 
 
+FARTHEST_NAME: Final = 40
+"""Lexemes back to the name of the exercise, at most: a line of sets is not longer."""
 SHORTEST_ALONE: Final = 20.0
 """Seconds; a time shorter than this is told as a rest only by its word (common practice, no source)."""
 LONGEST_ALONE: Final = 600.0

@@ -8,6 +8,8 @@ from core.read.lexeme import Lexeme
 from core.read.loads import outside
 from core.read.stream import Stream
 
+MOST_SUMMED: Final = 40
+"""More numbers than this are not summed up in one message (common practice, no source)."""
 REACH: Final = 3
 """Lexemes between a number and the word that makes it a total, at most (common practice, no source)."""
 
@@ -16,7 +18,9 @@ def sums_up(s: Stream, i: int, lexeme: Lexeme) -> bool:
     """Whether the number is the sum, or the product, of the other counts of the message, and told as such."""
     if not _called_total(s, i) and not _before_body_name(s, i):
         return False
-    others = [k for k in range(len(s)) if k != i and s.is_(k, "NUM") and not s.is_(k, "PCT", "CLOCKTIME")]
+    if len(s.places("NUM")) > MOST_SUMMED:
+        return False
+    others = [k for k in s.places("NUM") if k != i and s.is_(k, "NUM") and not s.is_(k, "PCT", "CLOCKTIME")]
     values = [s.all[k].value for k in others]
     if len(values) >= 2 and _called_total(s, i) and sum(values) == lexeme.value:
         return True
