@@ -105,6 +105,8 @@ def drop_addresses(s: Stream) -> None:
             continue
         if _cause(s, i):
             s.use([s.skip(i + 1, "ARTICLE", "ALL", "THAT")])
+        if s.is_(i, "LAST") and s.is_(i + 1, "REPQ") and not s.says(_PART_OF_A_SET):
+            s.use([i + 1])  # burning on the last 5 reps
         if s.all[i].has("FEEL") and s.is_(i + 1, "ABOUT") and s.is_(i + 2, "ARTICLE") and s.is_(i + 3, "PLURAL"):
             s.use([i + 3, *([i - 1] if s.is_(i - 1, "PLURAL") else [])])  # the 22s felt like the 30s
         if s.is_(i, "EMPTYBAR") and s.is_(i + 1, "BE") and s.is_(i + 2, "NUM"):
@@ -122,7 +124,8 @@ def drop_addresses(s: Stream) -> None:
             s.use([i + 1])
 
 
-_LEADS_NO_COUNT: Final = frozenset({"DUR", "EMPTYBAR", "FEEL", "HEARTPART", "CLOCKLEAD"})
+_PART_OF_A_SET: Final = frozenset({"PARTIALS", "RANGE", "FAIL", "AMEND", "X", "LOADQ"})
+_LEADS_NO_COUNT: Final = frozenset({"LAST", "DUR", "EMPTYBAR", "FEEL", "HEARTPART", "CLOCKLEAD"})
 """Kinds that may make a number near them one that counts nothing, beside the words that the language marks."""
 
 
