@@ -242,7 +242,8 @@ _TABLE: Final[tuple[tuple[str, Callable[[Said, Match], Wish | None]], ...]] = (
     (rf"(?:no |not on |no training on |i cant do |i cant train on |cant do )(?P<day>{_DAY})s?(?: any ?more| from now on)?",
      _out),
     (rf"(?P<day>{_DAY})s? (?:are|is) (?:out|off|gone|no good)(?: from now on| for good| now)?", _out),
-    (rf"(?:move |change |switch )?(?P<day>{_DAY})s?(?: moves?| go| becomes?)? to (?P<to>{_DAY})s?(?: at (?P<time>{_T}))?",
+    (rf"(?:(?:please|can you|can we|could you|could we|can i) )*(?:move |change |switch |shift )?(?P<day>{_DAY})s?"
+     rf"(?: moves?| go| becomes?)? to (?P<to>{_DAY})s?(?: (?:at )?(?P<time>{_T}))?(?: please)?",
      _moves),
     (rf"(?:move |change |set )?(?P<day>{_DAY})s? (?:at|to|from now on at|is at|are at|now at) (?P<time>{_T})", _timed),
     (r"(?:i (?:can )?train|i now train|training days(?: are)?|my (?:training )?days are)(?: on)?:? (?P<days>.+)", _trains),
@@ -277,6 +278,8 @@ _TABLE: Final[tuple[tuple[str, Callable[[Said, Match], Wish | None]], ...]] = (
     (r"how(?:s| is| are) my (?P<what>.+?)(?: doing| going| coming on| coming along)?", _course),
     (r"(?:show (?:me )?)?(?:my )?(?:progress|course|trend|chart|picture) (?:on|in|of|for|with) (?:the |my )?(?P<what>.+)", _course),
     (r"/progress (?P<what>.+)", _course),
+    (r"(?:whats|what is|what was|what did|what have|how much did) i? ?(?:do|done|get|got|lift|lifted|hit|managed?|use|used)?(?: last (?:time|week|session))?"
+     r" (?:on|for|in|with|at) (?:the |my )?(?P<what>.+?)(?: last (?:time|week|session|month))?", _course),
     (r"(?:cómo|como) voy (?:en|con) (?:el |la )?(?P<what>.+)", _course),
     (r"wie läuft(?:s| es)? (?:beim|bei der|mit dem|mit der|im|bei) (?P<what>.+)", _course),
 )  # fmt: skip

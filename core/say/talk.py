@@ -13,9 +13,23 @@ QUOTES: Final = 2
 """Pieces of a message that are given back; with two of them a reply still fits between two sets."""
 
 
+_ASKING: Final = frozenset(
+    ("should", "shall", "can", "could", "do", "does", "is", "are", "am", "what", "whats", "how", "hows", "when", "why",
+     "where", "wheres", "which", "who", "would", "any", "qué", "cómo", "cuándo", "cuánto", "puedo", "debo", "debería",
+     "was", "wie", "wann", "warum", "wieso", "soll", "sollte", "kann", "darf", "welche", "welcher", "welches")
+)  # fmt: skip
+"""First words of a question, where its mark was left out."""
+
+
+def _asks(words: str) -> bool:
+    """Whether it is a question, with its mark or without."""
+    first = words.lstrip("¿ ").casefold().replace("'", "").replace("’", "").split(" ", 1)[0]
+    return words.rstrip().endswith("?") or first in _ASKING
+
+
 def _noted(voice: Voice, fact: Noted) -> list[str]:
     if not fact.beside:
-        return [voice.by_coach("noted.question" if fact.words[0].rstrip().endswith("?") else "noted.whole")]
+        return [voice.by_coach("noted.question" if _asks(fact.words[0]) else "noted.whole")]
     shown = [voice.say("quote", text=_cut(text)) for text in fact.words[:QUOTES]]
     words = voice.listed(shown) + (" …" if len(fact.words) > QUOTES else "")
     return [voice.by_coach("noted", words=words)]
