@@ -130,12 +130,12 @@ async def test_a_store_in_use_is_not_moved(gym: str, database: str, tmp_path: Pa
         with pytest.raises(StoreBusy):
             await moving.move(gym, database)
     await moving.move(gym, database)
-    service = await asyncio.to_thread(psycopg.connect, libpq(database), application_name=SERVES)
+    service = await psycopg.AsyncConnection.connect(libpq(database), application_name=SERVES)
     try:
         with pytest.raises(StoreError, match="stop it first"):
             await moving.move(database, url(tmp_path / "again.db"))
     finally:
-        service.close()
+        await service.close()
 
 
 async def test_doctor_on_an_empty_database_says_how_its_tables_come(database: str) -> None:
