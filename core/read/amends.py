@@ -15,6 +15,7 @@ from core.read.flowed import one_of
 from core.read.forming import Atomiser
 from core.read.moods import clauses
 from core.read.names import Mention
+from core.read.old_values import old_value, owns_up, turned_down, turns_down
 from core.read.remark import Remark
 from core.read.reporting import got, lists_last, loads_up, reports_sets, said_anew
 from core.read.set_changes import Change, Context, from_remark, quantities, unit_only
@@ -37,7 +38,8 @@ class Amender:
         for clause in self._joined():
             if clause.asked or clause.first in self._undone:
                 continue
-            found = self._clause(clause)
+            owned = closed and not clause.opens and owns_up(self._s, clause)
+            found = [] if owned else self._clause(clause)
             if found:
                 out.extend(found)
                 self._s.use(range(clause.first, clause.last))
@@ -45,7 +47,7 @@ class Amender:
             elif closed and not clause.opens and (more := said_anew(self._s, clause, self._remarks, out[-1])):
                 out[-1] = more
                 self._s.use(range(clause.first, clause.last))
-            elif closed and not clause.opens and self._only_repeats(clause):
+            elif closed and not clause.opens and (owned or self._only_repeats(clause)):
                 self._s.use(range(clause.first, clause.last))
             elif self._reports(clause):
                 break
@@ -64,7 +66,7 @@ class Amender:
             if (
                 out
                 and not clause.opens
-                and (_turns_down(self._s, clause) or self._misspoke(out[-1]) or self._anew(out[-1], clause))
+                and (turns_down(self._s, clause) or self._misspoke(out[-1]) or self._anew(out[-1], clause))
             ):
                 out[-1] = replace(out[-1], last=clause.last)
             elif out and (
@@ -127,7 +129,7 @@ class Amender:
             and s.all[start].is_word("no", "nope")
             and not s.all[start + 1].has("WORD", "KNOWN", "HEIGHT")
         )
-        negated = self._old_value(clause)
+        negated = old_value(s, clause)
         clears = any(s.is_(i, "CLEARIT") for i in inside) and any(
             s.is_(i, "RPE", "RIR", "TEMPO", "REST", "FORMNOUN") for i in inside
         )
@@ -203,14 +205,6 @@ class Amender:
         """'cheated the last one, 40kg curls 10 10 8': it speaks of the sets that follow."""
         s = self._s
         return any(s.is_(i, "NUM") for i in range(clause.last, len(s)))
-
-    def _old_value(self, clause: Clause) -> int | None:
-        """Index of the 'not' before the old value in '62.5 not 65' or 'not 65'."""
-        s = self._s
-        for i in range(clause.first, clause.last):
-            if turned_down(s, i) is not None:
-                return i
-        return None
 
     def _change(self, clause: Clause, numbers: list[int], negated: int | None) -> Change:
         s, last = self._s, self._setting.last
@@ -323,20 +317,3 @@ _CLEARED: Final[Mapping[str, str]] = {
     "FORMNOUN": "form",
 }
 """What can be cleared by its name, and its field."""
-
-
-def _turns_down(s: Stream, clause: Clause) -> bool:
-    """Whether the clause only turns down an old value: 'not 275'."""
-    old = turned_down(s, clause.first)
-    return old is not None and not s.is_(old, *_MARKED) and clause.last - old <= 2
-
-
-def turned_down(s: Stream, i: int) -> int | None:
-    """Index of the old value behind the 'not' at ``i``, an article between them ('not the 24s'); None without one."""
-    at = s.skip(i + 1, "ARTICLE")
-    return at if s.is_(i, "NOTWORD") and s.is_(at, *_VALUES, *_MARKED) else None
-
-
-_VALUES: Final = ("NUM", "LOADQ", "DUR", "TIME", "REPN", "DIST", "EX")
-_MARKED: Final = ("KG", "LB", "LEFT", "RIGHT")
-"""What can be an old value: a quantity or a name; a unit or a side alone."""

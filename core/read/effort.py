@@ -9,7 +9,7 @@ from core.read.stream import Stream
 def effort_word(s: Stream, i: int) -> Found:
     scale = "RPE" if s.is_(i, "RPE") else "RIR"
     j = s.skip(i + 1, "ABOUT", "OF", "COLON", "AT", "BE", "FEEL", "DASH", "ALL", "IN", "OPEN")
-    if s.is_(j, "ON", "FOR", "THAT") and s.is_(s.skip(j, "ON", "FOR", "ARTICLE"), "THAT", "LAST", "AMEND"):
+    if s.is_(j, "ON", "FOR", "THAT", "LAST") and s.is_(s.skip(j, "ON", "FOR", "ARTICLE"), "THAT", "LAST", "AMEND"):
         j = s.skip(j, "ON", "FOR", "ARTICLE", "THAT", "LAST", "AMEND", "BE", "MORE", "ABOUT", "COLON", "FEEL")
     spread = range_middle(s, j)
     first = i - 1 if s.is_(i - 1, "AT", "FEEL") else i

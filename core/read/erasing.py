@@ -29,7 +29,8 @@ def erasures(s: Stream, undone: set[int]) -> list[Corrected]:
             and any(s.is_(i, "X") for i in range(clause.first))
             and s.is_(clause.last + 1, "NUM", "LOADQ")
         )
-        if (erased or (at is not None and out and not clause.opens)) and not _says_more(s, clause):
+        why = at is not None and s.all[at].k.get("ERASE") == "reason"
+        if (erased or (at is not None and out and (why or not clause.opens))) and not _says_more(s, clause):
             s.use(range(clause.first, clause.last))
             continue
         if at is not None and _replaces(s, clause, at):

@@ -153,10 +153,11 @@ class Flow:
     # skip, next, planned, begin and finish
 
     def _skip(self, clause: Clause, spots: dict[str, int], counts: list[int]) -> bool:
-        at = spots.get("SKIP")
-        if at is None or counts or clause.asked or self._asked(clause, at):
+        s, at = self._s, spots.get("SKIP")
+        if at is None or clause.asked or self._asked(clause, at):
             return False
-        s = self._s
+        if any(i > at or not s.is_(i - 1, "AT") for i in counts):
+            return False  # "bus at 5, so skipping the rows": a time ahead of it counts nothing
         after = [i for i in self._names(clause) if i > at]
         direct = s.skip(at + 1, "ARTICLE", "FILLER", "ALL", "MORE", "DAY") if at + 1 < len(s) else at + 1
         if s.all[at].k["SKIP"] == "short" and any(

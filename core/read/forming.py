@@ -172,6 +172,13 @@ def _set_run(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     return Atom("S", i, i + 3, last - first + 1, text="run")
 
 
+def _further_set(s: Stream, i: int, before: list[Atom]) -> Atom | None:
+    """'two sets of 12 and a third of 10', '3 sets of 8 and one of 6': one more set, behind sets that were counted."""
+    one = s.is_(i, "ORD") or (s.is_(i, "NUM") and s.all[i].is_word("one"))
+    counted = one and s.is_(i + 1, "OF") and s.is_(i + 2, "NUM", "REPQ")
+    return Atom("S", i, i, 1.0, text="further") if counted and any(atom.kind == "S" for atom in before) else None
+
+
 def _told_of(s: Stream, i: int, count: float) -> bool:
     """Whether what follows 'the first two' tells of them: at 80, were 8s, 5 5."""
     if s.is_(i, "AT", "WITH", "BE", "COLON"):
@@ -229,6 +236,7 @@ _Former = Callable[[Stream, int, list[Atom]], Atom | None]
 _FORMERS: Final[tuple[_Former, ...]] = (
     signed,
     _planned,
+    _further_set,
     _set_run,
     quantity,
     plate_said,
@@ -241,6 +249,7 @@ _FORMERS: Final[tuple[_Former, ...]] = (
 )
 _STARTS: Final[dict[_Former, frozenset[str]]] = {
     signed: frozenset({"PLUS", "DASH"}),
+    _further_set: frozenset({"ORD", "NUM"}),
     quantity: frozenset(kind for kind, _ in QUANTITIES),
     plate_said: frozenset({"PIN", "PLATE", "HALF"}),
     bar_said: frozenset({"EMPTYBAR"}),

@@ -254,8 +254,11 @@ STANDS_OUT: Final = 4.0
 def _finish(c: Cursor) -> None:
     _split_loads(c)
     groups = c.out.groups
-    for n, group in enumerate(groups):
-        if group.headed and group.sets is not None and 1 < group.sets == len(groups) - n:
+    told = False  # some of those behind have their own: "2 sets of 12 and one of 10"
+    for behind, group in enumerate(reversed(groups), start=1):
+        heads = group.headed and group.sets is not None and 1 < group.sets == behind and not told
+        told = told or group.sets is not None
+        if heads:
             group.sets = None
     if c.drop or (len(groups) > 1 and all(group.arrow for group in groups[1:])):
         c.out.dropset = True

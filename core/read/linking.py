@@ -9,6 +9,9 @@ from core.read.cursor import COUNTS, MOST_SETS, Cursor
 from core.read.groups import Group, leads_with_load
 from core.read.listing import counted_list, further_counts
 
+LEAST_FELT: Final = 5.0
+TOP_EFFORT: Final = 10.0
+"""Between these a number behind an at-sign may be an RPE (common practice, no source)."""
 LONGEST_CHAIN: Final = 12
 """Quantities linked by x in one chain, at most; what follows starts anew."""
 
@@ -130,6 +133,11 @@ def behind_link(c: Cursor, kind: str) -> None:
             return
     if kind == "AT" and c.kind(nxt) == "N" and c.kind(nxt + 1) not in ("X", "FOR"):
         number = c.a[nxt]
+        if groups and groups[-1].like and groups[-1].behind is None and LEAST_FELT <= number.value <= TOP_EFFORT:
+            groups[-1].behind = number.value
+            groups[-1].last = number.last
+            c.i = nxt + 1
+            return
         c.pending = LoadSaid("plain", number.value, plural=number.plural)
         c.pending_at = number.first
         c.i = nxt + 1

@@ -289,6 +289,8 @@ class Settler:
             last = self._setting.last
         if self._row.pattern == "hold":
             self._hold_counts(group)
+        if group.behind is not None and group.load is None and self._likely.near(group.behind):
+            group.load, group.behind = LoadSaid("plain", group.behind), None
         load = self._changed_load(group, last)
         if load is None or not plausible(load, self._id, self._setting):
             return Doubt("load")

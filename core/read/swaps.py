@@ -1,5 +1,7 @@
 """One exercise in the place of another: told as decided, or asked for. Works on one clause at a time."""
 
+from typing import Final
+
 from core.model.acts import Swap
 from core.model.reading import Setting
 from core.read.flowed import Flowed, one_of, planned_one
@@ -61,9 +63,11 @@ class Swaps:
         """'incline bench is full so im doing incline db press': what could not be had, what was done, and why."""
         s = self._s
         occupied = next((i for i in range(clause.first, clause.last) if s.is_(i, "OCCUPIED")), None)
-        if len(names) != 2 or occupied is None or not names[0] < occupied < names[1]:
+        if len(names) != 2 or occupied is None or not occupied < names[1]:
             return None
-        did = any(s.is_(i, "WENTWITH") for i in range(occupied + 1, names[1]))
+        if occupied < names[0] and s.skip(occupied + 1, "ARTICLE", "FILLER") != names[0]:
+            return None  # "camped on the hack squat": what is taken stands right behind
+        did = any(s.is_(i, "WENTWITH") for i in range(max(occupied, names[0]) + 1, names[1]))
         counted = any(s.is_(i, "NUM", "LOADQ", "X") for i in range(clause.first, occupied))
         return (names[0], names[1], occupied) if did and not counted else None
 
@@ -118,9 +122,9 @@ class Swaps:
                 for i in range(clause.first, clause.last)
             )
         )
-        if at is not None and "ALTERNATIVE" in s.all[at].k and s.all[at].text.startswith("what "):
+        if at is not None and "ALTERNATIVE" in s.all[at].k and s.all[at].text.startswith(_ASKING):
             names = [i for i in names if i > at] or names
-            asks = asks or s.all[at].text.startswith("what ")
+            asks = True
         if at is None or not asks or len(names) > 1 or (not names and self._not_now(clause)):
             return False
         if names and names[0] < at and s.all[at].is_word("instead", "something else") and clause.asked:
@@ -164,3 +168,7 @@ class Swaps:
 
     def _given_up(self, i: int) -> str | None:
         return planned_one(self._s.all[i].mention, self._setting)
+
+
+_ASKING: Final = ("what ", "can ", "could ", "may ", "is it ", "id like ", "i want ")
+"""What is begun so asks by itself: "can we do something instead of burpees"."""

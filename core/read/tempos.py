@@ -127,7 +127,7 @@ def tempo_phase(s: Stream, i: int) -> Found:
     """Seconds with the part of the repetition they belong to, in either order."""
     if s.is_(i, *_PHASES) and not s.is_(i, "NUM"):
         j = (
-            s.skip(i + 1, "FOR", "OF", "COLON", "ABOUT", "BE", "ARTICLE", "WITH", "COMMA", "OPEN")
+            s.skip(i + 1, "FOR", "OF", "COLON", "ABOUT", "BE", "ARTICLE", "WITH", "COMMA", "OPEN", "OVERTIME")
             if not s.is_(i, "CON")
             else s.skip(i + 1, "IN", "FOR", "OPEN")
         )
@@ -147,11 +147,16 @@ def tempo_phase(s: Stream, i: int) -> Found:
     return _seconds_first(s, i)
 
 
+MOST_COUNTED: Final = 10.0
+"""Seconds that are counted aloud in one part of a repetition (common practice, no source)."""
+
+
 def _seconds_first(s: Stream, i: int) -> Found:
     seconds = s.dur(i)
     counted = s.is_(i + 1, "COUNT")
     bare = s.num(i)
-    if seconds is None and bare is not None and counted:
+    aloud = s.is_(i - 1, "COUNTING") and bare is not None and bare <= MOST_COUNTED
+    if seconds is None and bare is not None and (counted or aloud):
         seconds = bare
     k = i + 1
     if seconds is None and s.is_(k, "DASH") and s.is_(k + 1, "COUNT", "SEC"):
@@ -183,7 +188,7 @@ def _seconds_first(s: Stream, i: int) -> Found:
     ):
         j = s.skip(j + 1, "ON", "IN", "AT", "ARTICLE")
     first = i
-    while s.is_(first - 1, "WITH", "ABOUT", "SLOW"):
+    while s.is_(first - 1, "WITH", "ABOUT", "SLOW", "COUNTING"):
         first -= 1
     return Remark("tempo", _phase(s, j, seconds), first, j)
 

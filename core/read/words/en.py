@@ -163,6 +163,8 @@ EFFORTS: Final[Rows] = (
 )
 
 MODS: Final[Rows] = (
+    ("OVERTIME", 0, "over, it over, them over, each over, each one over, each rep over, every rep over, it for, it in"),
+    ("COUNTING", 0, "counting, counted, counting to, counted to, count to, counts to, counting out, counting up to, to a count of, to the count of"),
     ("TEMPO", 0, "tempo, tempos, tempo of, cadence"),
     ("ECC", 0, "negative, negatives, eccentric, eccentrics, ecc, neg, negs, lowering, descent, on the way down, lower, down, way down, coming down, lowered, going down, descents, lowers, ecentric, ecentrics, lowering phase, on the descent, down phase, eccentric phase, on the negative, on the eccentric, excentric, downs, to lower, on the lowering, lowered over, down slow, doon, on the way doon"),
     ("NOPAUSE", 0, "no pause, no pauses, without a pause, without pausing, no stop"),

@@ -34,6 +34,8 @@ ROWS: Final[Rows] = (
     ("NEXTQ", 0, "whats on now, whats on next, what have you got for me next, ready for the next one, ready for next, onto the next, on to the next, on to the next one, onto the next one, whats the next thing, whats the next lift, whats the next move, which is next, whats my next, whats my next exercise, whats my next lift"),
     ("ALTERNATIVE", 0, _every("what, what else", _DO_I, "do, use, try", "for, instead of, in place of, rather than")),
     ("ALTERNATIVE", 0, "what else is there for, another way to do, other way to do, other ways to do, something in place of, anything in place of, something to replace, anything to replace"),
+    ("ALTERNATIVE", 0, _every("something, anything, another exercise, a different exercise", "instead of, in place of, rather than")),
+    ("ALTERNATIVE", 0, _every("can we, can i, could we, could i, may i, id like to, i want to, is it ok to", "do, have, use, try", "something, something else, anything, another exercise, a different exercise", "instead of, in place of")),
     ("UNDONE", 0, _FEARS),
     ("WORRY", "before", _FEARS),
     ("UNDONE", 0, _every("the thought of, thinking of, thinking about, tempted to, tempted by, the idea of, toying with, fancy, fancying, dont fancy, didnt fancy, cant be bothered with, sick of, bored of, curious about, eager to, itching to, excited to, excited for, excited about", "doing, trying,")),
