@@ -134,15 +134,24 @@ def _separator(c: Cursor, group: Group, atom: Atom) -> bool:
         alone = c.kind(c.i + 1) == "N" and c.kind(c.i + 2) in ("", "M", "W")
         goes = not group.reps and (counted or alone or c.kind(c.i + 1) in ("S", "MORE", "SAMEREPS"))
     else:
-        goes = atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH", "THEN") and _goes_on(c, c.i + 1)
+        told = atom.text in ("COMMA", "BUT", "COLON", "DASH") and not group.reps and _sets_of_the_same(c, c.i + 1)
+        goes = told or (atom.text in ("COMMA", "AND", "BUT", "COLON", "DASH", "THEN") and _goes_on(c, c.i + 1))
     c.i += goes
     return goes
 
 
+def _sets_of_the_same(c: Cursor, i: int) -> bool:
+    """'same but 3x6': so many sets of so many, at the load that stands."""
+    few = c.kind(i) == "N" and c.a[i].value <= MOST_OF_THE_SAME and not c.a[i].plural
+    return few and c.kind(i + 1) == "X" and c.kind(i + 2) in ("N", "R") and c.kind(i + 3) not in ("X", "FOR")
+
+
 def _count(c: Cursor, group: Group, atom: Atom) -> bool:
-    if atom.kind == "N" and c.kind(c.i + 1) == "X" and c.kind(c.i + 2) in ("N", "R"):
-        changed = group.load_change is not None and not group.reps and group.sets is None
-        if not changed or atom.value > MOST_LISTED or c.kind(c.i + 3) in ("X", "FOR"):
+    each = c.kind(c.i + 1) == "X" and c.a[c.i + 1].text == "x"  # "bw+5 x6 x6 x5": each x stands at its own count
+    if atom.kind == "N" and c.kind(c.i + 1) == "X" and c.kind(c.i + 2) in ("N", "R") and not each:
+        most = MOST_LISTED if group.load_change is not None else MOST_OF_THE_SAME
+        open_ = not group.reps and group.sets is None and group.load is None
+        if not open_ or atom.value > most or c.kind(c.i + 3) in ("X", "FOR"):
             return False
         group.sets = atom.value
         c.i += 2
@@ -154,6 +163,9 @@ def _count(c: Cursor, group: Group, atom: Atom) -> bool:
     c.i += 1
     c.append(group, atom)
     group.chained = True
+    while c.kind(c.i) == "X" and c.a[c.i].text == "x" and c.kind(c.i + 1) in ("N", "R"):
+        c.i += 2
+        c.append(group, c.a[c.i - 1])
     further_counts(c, group)
     return True
 
@@ -183,6 +195,8 @@ LEAST_COUNT: Final = 6.0
 """So many 'more' are a set of their own and no change of the last count (common practice, no source)."""
 MOST_LISTED: Final = 10.0
 """'+10 3x5': up to so many before an x are sets (common practice, no source)."""
+MOST_OF_THE_SAME: Final = 6.0
+"""'same 3x8': up to so many before an x are sets, and no other load (common practice, no source)."""
 MOST_TIMES: Final = 3.0
 """Up to so many, 'same x2' tells sets (common practice, no source)."""
 TOP_EFFORT: Final = 10.0
