@@ -166,15 +166,24 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
     if hurting.is_word("vague"):
         if where in _UNEASY and hurting.text in ("tight", "tightness"):
             return _feels(s, p, pain)
-        return (
-            hurting.is_word("off", "talking", "funny", "pulled", "rolled")
-            and where not in _MUSCLES
-            and abs(p - pain) <= 3
-        )
+        if hurting.is_word("pulled"):
+            return _pulled(s, p, pain)
+        return hurting.is_word("off", "talking", "funny", "rolled") and where not in _MUSCLES and abs(p - pain) <= 3
     if hurting.is_word("mild"):
         muscle = where in _MUSCLES and not s.all[p].is_word("upper back")
         return not muscle and not sore and not s.all[p].is_word("arms", "legs")
     return not (sore and hurting.is_word("aching", "ache", "aches", "achy", "hurts", "hurt", "hurting"))
+
+
+def _pulled(s: Stream, p: int, pain: int) -> bool:
+    """'pulled a muscle in my back', 'pulled my hamstring'; but 'pulled my shoulders back' tells how it was done."""
+    drawn = p + 1 < len(s) and s.all[p + 1].text in ("back", "down", "in", "together", "forward")
+    return p > pain and not drawn and all(s.all[i].text in _OF_ONES_OWN for i in range(pain + 1, p))
+
+
+_OF_ONES_OWN: Final = frozenset(
+    {"my", "a", "an", "the", "muscle", "something", "in", "left", "right", "lower", "upper", "bloody", "damn", "of"}
+)
 
 
 def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left", "right", "both"] | None, list[int]]:

@@ -208,11 +208,24 @@ def _number(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | Non
     change = _so_many_more(s, i, lexeme) or changed(s, i, i + 1, lexeme)
     if change is not None:
         return change
+    if s.is_(i + 1, "ASSIST") and _last_of_counts(lexeme.value, before):
+        return Atom("N", i, i, lexeme.value, text=lexeme.text)
     if s.is_(i + 1, "PLATE", "PERHAND", "IMPL", "TOTAL", "BOTHHANDS", "HUNG", "ASSIST", "BAND", "PERSIDE"):
         load = load_said(s, i, lexeme.value, in_kg=False, before=before)
         if load is not None:
             return load
     return Atom("N", i, i, lexeme.value, text=lexeme.text, plural=lexeme.plural)
+
+
+def _last_of_counts(value: float, before: list[Atom]) -> bool:
+    """'8 8 6 assisted': the last of a list of counts, and no help of so many kilos."""
+    behind = [one for one in before[-2:] if one.kind == "N"]
+    return bool(behind) and abs(behind[-1].value - value) <= MOST_APART and behind[-1].value < LEAST_HELP
+
+
+MOST_APART: Final = 4.0
+LEAST_HELP: Final = 21.0
+"""Counts of one list lie so near each other, and below this (common practice, no source)."""
 
 
 def _one_or_two(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
