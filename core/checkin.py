@@ -66,10 +66,8 @@ def _heard(scene: Scene, text: str) -> Scene:
         return _answered(scene, chosen)
     if talk.open_question(scene) is not None and any(map(answers.is_place, said)):
         return talk.asks_again(scene)
-    if (scored := next(filter(None, (levels.answered(scene, words, reading) for words in said)), None)) is not None:
-        return scored
-    phrases_said = (talk.phrase(scene, words, heard=bool(reading.acts)) for words in said)
-    return next(filter(None, phrases_said), None) or _worked(scene, reading, text)
+    spoken = (talk.phrase(scene, words, heard=bool(reading.acts)) for words in said)
+    return levels.answered(scene, said, reading) or next(filter(None, spoken), None) or _worked(scene, reading, text)
 
 
 def _read(scene: Scene, text: str) -> Reading:

@@ -69,10 +69,13 @@ def _number(word: str) -> float:
     return _NUMBERS[word] if word in _NUMBERS else float(word.replace(",", "."))
 
 
-def answered(scene: Scene, text: str, reading: Reading) -> Scene | None:
-    """The scene with the level of the ache just told; None where nothing of the kind was asked or answered."""
+def answered(scene: Scene, said: tuple[str, ...], reading: Reading) -> Scene | None:
+    """The scene with the level of the ache just told; None where nothing of the kind was asked or answered.
+
+    ``said``: the text as typed and, where it differs, put plainly.
+    """
     ache = _just_told(scene)
-    level = level_in(text) if ache is not None else None
+    level = next(filter(None, map(level_in, said)), None) if ache is not None else None
     if ache is None or level is None or any(not isinstance(act, SetAct) for act in reading.acts):
         return None
     known = replace(ache, level=level.value)
