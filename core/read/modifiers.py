@@ -21,6 +21,13 @@ from core.read.verdicts import extent, form
 def _warmup(s: Stream, i: int) -> Found:
     if _timed(s, i):
         return None
+    over = s.skip(i + 1, "SETS", "ALL", "BE")
+    if (
+        s.is_(over, "DONE")
+        and s.all[over].is_word("done", "finished")
+        and not any(one.has("NUM", "LOADQ") for one in s.all[:i])
+    ):
+        return Remark("nothing", None, i, over)  # "warm ups done, 90x5": what follows is none
     return Remark("warmup", s.all[i].text, i, i)
 
 

@@ -63,6 +63,8 @@ ROWS: Final[Rows] = (
     ("SKIP", "back", _every("not, isnt, arent, wont be, are not, is not", "happening, on the menu, on the cards")),
     ("SKIP", "back", _every("are, is", "off the menu, off the table, off the cards, getting skipped, getting binned, getting a miss")),
     ("SKIP", "back", "can wait, will have to wait, have to wait, can wait til next time, can do one, can get in the bin"),
+    ("IDIOM", 0, _every("left side, right side, left arm, right arm, left leg, right leg, left, right", "lagging, lags, lagged, is lagging, was lagging, still lagging, catching up, is catching up, was catching up, is stronger, was stronger, felt stronger, lagging behind")),
+    ("IDIOM", 0, "done warming up, finished warming up, all warmed up, properly warmed up"),
     ("IDIOM", 0, _every("noise like, noises like, sound like, sounded like, sounds like, cracking like, creaking like, crackling like, creak like, crackle like", "bubble wrap, popcorn, gravel, popping candy, a creaky door, an old door, castanets, rice crispies, rice krispies, crisps, a rusty gate, a rusty hinge")),
     ("PAIN", 0, "sair"),
     ("PART", "finger", "fingertip, fingertips"),
