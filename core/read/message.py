@@ -29,7 +29,7 @@ from core.read.stream import Stream
 from core.read.stretches import Stretch, sentences_of, stretches
 from core.read.symptoms import symptoms
 from core.read.ticks import drop_addresses, drop_labels, unticked
-from core.read.unnamed import unnamed
+from core.read.unnamed import nothing_to_change, unnamed
 from core.read.words.languages import language
 
 
@@ -143,7 +143,7 @@ class Message:
         for stretch, parsed in parts:
             if not any(group.reps or group.like or group.load for group in parsed.groups):
                 continue
-            if believable(s, stretch, parsed, known=known):
+            if believable(s, stretch, parsed, known=known) and not nothing_to_change(s, self._setting, stretch):
                 self._settle(stretch, parsed, spans)
 
     def _hush(self, atomiser: Atomiser, stretch: Stretch, *, alone: bool) -> None:

@@ -8,6 +8,7 @@ from core.model.reading import Setting
 from core.read.flowed import one_of
 from core.read.moods import clauses
 from core.read.stream import Stream
+from core.read.stretches import Stretch
 
 _TO_COME: Final = ("should", "tomorrow", "will", "next", "next time", "next week")
 """With one of these a question is about what is not done yet."""
@@ -22,6 +23,16 @@ def unnamed(s: Stream, setting: Setting) -> str | None:
     if len(setting.plan) == 1 and setting.plan[0].exercise in EXERCISES:
         return setting.plan[0].exercise
     return _asked_about(s, setting)
+
+
+def nothing_to_change(s: Stream, setting: Setting, stretch: Stretch) -> bool:
+    """'make that 5' where no set was kept: a correction of nothing, and no set of five."""
+    first = stretch.ranges[0][0]
+    changes = s.is_(first, "AMEND") and s.all[first].text.startswith(("make ", "change "))
+    inside = (i for start, end in stretch.ranges for i in range(start, end))
+    return (
+        setting.last is None and stretch.mention is None and changes and not any(s.is_(i, "X", "LOADQ") for i in inside)
+    )
 
 
 def _asked_about(s: Stream, setting: Setting) -> str | None:
