@@ -61,13 +61,13 @@ def _heard(scene: Scene, text: str) -> Scene:
     """A text: the answer to the open question, an everyday phrase, or something to be read."""
     reading = offers.offered(scene, _read(scene, text), lambda setting: read(text, setting))
     said = tuple(dict.fromkeys((text, plainly(text, scene.book.profile.language))))
-    chosen = _answer_of(scene, said, reading)
-    if chosen is not None:
+    if (chosen := _answer_of(scene, said, reading)) is not None:
         return _answered(scene, chosen)
     if talk.open_question(scene) is not None and any(map(answers.is_place, said)):
         return talk.asks_again(scene)
+    level = levels.answered(scene, text, reading, lambda words: _read(scene, words))
     spoken = (talk.phrase(scene, words, heard=bool(reading.acts)) for words in said)
-    return levels.answered(scene, said, reading) or next(filter(None, spoken), None) or _worked(scene, reading, text)
+    return level or next(filter(None, spoken), None) or _worked(scene, reading, text)
 
 
 def _read(scene: Scene, text: str) -> Reading:

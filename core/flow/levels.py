@@ -1,15 +1,15 @@
-"""The answer to "how much of 10?": a number said right behind an ache whose level was not told.
+"""The answer to "how much of 10?": a level said right behind an ache whose level was not told.
 
-A number with words that only a level has ("it's like a 3", "3/10") is the level. A number alone may as well be the
-next set's repetitions: where it would make a set, it is asked. Knows no wording of replies and diagnoses nothing.
+The reader hears the words again with the part before them. Words that are a level then ("its like a 3", "3/10") are the
+level; a number alone may as well be the next set's repetitions, so it is asked where it would make a set. Knows no
+language, no wording of replies, and diagnoses nothing.
 """
 
-import re
-from dataclasses import dataclass, replace
+from collections.abc import Callable
+from dataclasses import replace
 from datetime import timedelta
 from typing import Final
 
-from core.flow.phrases import plain
 from core.flow.scene import Scene
 from core.flow.work import work
 from core.model.acts import AcheAct, SetAct
@@ -19,69 +19,41 @@ from core.model.reading import Reading
 WITHIN: Final = timedelta(minutes=10)
 """So long after the ache a number may still answer. Choice of ours."""
 
-_WORDS: Final = (
-    ("zero", "cero", "null"), ("one", "uno", "eins"), ("two", "dos", "zwei"), ("three", "tres", "drei"),
-    ("four", "cuatro", "vier"), ("five", "cinco", "fünf", "fuenf"), ("six", "seis", "sechs"),
-    ("seven", "siete", "sieben"), ("eight", "ocho", "acht"), ("nine", "nueve", "neun"), ("ten", "diez", "zehn"),
-)  # fmt: skip
-_NUMBERS: Final = {word: float(number) for number, words in enumerate(_WORDS) for word in words}
-"""Number words of the languages that are spoken, zero to ten."""
+_PLAIN: Final = "{part} pain {said}"
+_BARE: Final = "{part}: {said}"
+"""How the words are heard again, in English, which is always understood: the second makes a level of a lone number."""
 
-_BEFORE: Final = (
-    "its|it is|it|is|id say|i would say|id call it|call it|say|like|maybe|prob|probably|about|around|roughly|bout|a|an"
-    "|only|just|more like|now|atm|pain|level|at|was|somewhere|well|um|erm|ok|yeah|hmm|oh"
-    "|es|está en|como|un|unos|diría|quizá|quizás|más o menos|sobre|de|nivel|dolor"
-    "|ist|so|ne|eine|ein|etwa|ungefähr|circa|vielleicht|würde sagen|sagen wir|bei|stufe|schmerz"
-)
-_BEHIND: Final = (
-    "ish|or so|maybe|i guess|i think|i reckon|tops|max|at most|at worst|now|atm|right now|pain|lol"
-    "|más o menos|creo|diría|como mucho|ahora|ungefähr|etwa|würde ich sagen|denke ich|höchstens|gerade|jetzt"
-)
-_OF_TEN: Final = r"(?:/|out of|of|de|sobre|von) ?(?:10|ten|diez|zehn)"
-_NUMBER: Final = rf"(?:\d{{1,2}}(?:[.,]5)?|{'|'.join(_NUMBERS)})"
-_LEVEL: Final = re.compile(
-    rf"(?P<before>(?:(?:{_BEFORE})[ ,]+)*)(?P<low>{_NUMBER})(?: ?(?:-|–|to|or|bis|oder|a|o) ?(?P<high>{_NUMBER}))?"
-    rf" ?(?P<ten>{_OF_TEN})?(?P<behind>(?:[ ,]*(?:{_BEHIND}))*)"
-)
-_MOST: Final = 10.0
+Reread = Callable[[str], Reading]
 
 
-@dataclass(frozen=True, slots=True)
-class Level:
-    """A level of an ache, 0 to 10; ``plainly`` when it can be nothing else."""
-
-    value: float
-    plainly: bool
-
-
-def level_in(text: str) -> Level | None:
-    """The level that a text is, all of it; of a span the higher end."""
-    found = _LEVEL.fullmatch(plain(text).replace(",", ", ").replace("  ", " ")) or _LEVEL.fullmatch(plain(text))
-    if found is None:
+def answered(scene: Scene, text: str, reading: Reading, reread: Reread) -> Scene | None:
+    """The scene with the level of the ache just told; None where nothing of the kind was asked or answered."""
+    told = _just_told(scene)
+    if told is None or any(not isinstance(act, SetAct) for act in reading.acts):
         return None
-    ends = [_number(one) for one in (found["low"], found["high"]) if one]
-    if max(ends) > _MOST:
+    plain = _level(told, text, _PLAIN, reread)
+    if plain is not None:
+        return work(scene, (plain,))
+    level = _level(told, text, _BARE, reread) if _counts_alone(reading) else None
+    if level is None:
         return None
-    return Level(max(ends), bool(found["before"].strip() or found["ten"]))
+    sets = tuple(act for act in reading.acts if isinstance(act, SetAct))
+    return scene.says(LevelAsked(level, sets)) if sets else work(scene, (level,))
 
 
-def _number(word: str) -> float:
-    return _NUMBERS[word] if word in _NUMBERS else float(word.replace(",", "."))
+def _level(told: AcheAct, text: str, heard: str, reread: Reread) -> AcheAct | None:
+    """That ache with the level that the words are, when they are nothing else."""
+    found = reread(heard.format(part=told.where.replace("-", " "), said=text))
+    match found.acts:
+        case [AcheAct(where=told.where, level=float() | int() as level)] if found.ask is None:
+            return replace(told, level=level)
+        case _:
+            return None
 
 
-def answered(scene: Scene, said: tuple[str, ...], reading: Reading) -> Scene | None:
-    """The scene with the level of the ache just told; None where nothing of the kind was asked or answered.
-
-    ``said``: the text as typed and, where it differs, put plainly.
-    """
-    ache = _just_told(scene)
-    level = next(filter(None, map(level_in, said)), None) if ache is not None else None
-    if ache is None or level is None or any(not isinstance(act, SetAct) for act in reading.acts):
-        return None
-    known = replace(ache, level=level.value)
-    if reading.acts and not level.plainly:
-        return scene.says(LevelAsked(known, tuple(act for act in reading.acts if isinstance(act, SetAct))))
-    return work(scene, (known,))
+def _counts_alone(reading: Reading) -> bool:
+    """Whether the words by themselves are one count at most, with nothing said of how it was."""
+    return len(reading.acts) <= 1 and all(isinstance(act, SetAct) and act.rir is None for act in reading.acts)
 
 
 def _just_told(scene: Scene) -> AcheAct | None:
