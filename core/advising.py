@@ -8,7 +8,7 @@ same after three years. ``advise`` folds a whole history; the chat keeps the fol
 import json
 from dataclasses import asdict, dataclass, replace
 from datetime import date
-from functools import lru_cache
+from functools import cache, lru_cache
 from hashlib import blake2b
 from math import log
 from typing import Final
@@ -45,8 +45,8 @@ from core.model.working import working_sets
 _SHAPE: Final = 3
 """Raised by whoever changes how a progress comes about without changing a number of the evidence."""
 
-_STAGES_KEPT: Final = 256
-"""Stages of sessions under way; one takes an eighth of a megabyte."""
+_KEPT: Final = 512
+"""Sets of sessions under way that are gone on from; what is believed behind one takes 75 KB."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -133,44 +133,54 @@ def _forecasters(progress: Progress, day: Day, on: date, today: tuple[SetAct, ..
     today's sets.
     """
     found, tired, _ = sightings(today, day)
-    # Before any set of a day nothing has tired the lifter; before each other one, what its sighting says.
-    tiring = (*(one.tired for one in found[1:]), tired)
-    stages = [
-        _stage(progress, on, found[:place], tiring[place - 1] if place else 0.0) for place in range(len(found) + 1)
-    ]
     form = form_after(progress.form, found)
+    behind = [_Behind(_opened(progress, on))] if not found else [_begun(progress, on)]
+    for one in found:
+        behind.append(_behind(behind[-1], progress.exercise, one))
+    # Nothing has tired the lifter before the first set; what has before each other is in its sighting.
+    tiring = (0.0, *(one.tired for one in found[1:]), tired)
+
+    @cache
+    def paths(done: int) -> Paths:
+        return paths_of(behind[done].belief, progress.exercise, tiring[done], done)
 
     def plan(sets: tuple[TargetSet, ...]) -> Outlook:
-        return outlook(stages[0].paths, progress.form, sets, day)
+        return outlook(paths(0), progress.form, sets, day)
 
     def now(sets: tuple[TargetSet, ...]) -> Outlook:
-        seen = outlook(stages[-1].paths, form, sets, day)
-        if len(stages) == 1 or not sets:
+        seen = outlook(paths(len(found)), form, sets, day)
+        if not found or not sets:
             return seen
         first, *rest = seen.forecast
-        earlier = (outlook(stage.paths, progress.form, sets[:1], day).forecast[0].sd for stage in stages[:-1])
+        earlier = (_sd_of_next(behind[done], (tiring[done], done), sets[0], day) for done in range(len(found)))
         return replace(seen, forecast=(Forecast(first.reps, min(first.sd, *earlier)), *rest))
 
     return plan, now
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class _Stage:
+class _Behind:
     """What is believed on a day behind so many of its sets."""
 
     belief: Belief
-    paths: Paths
 
 
-@lru_cache(_STAGES_KEPT)
-def _stage(progress: Progress, on: date, found: tuple[Sighting, ...], tired: float) -> _Stage:
-    """The stage behind these sets. Kept for a while: the next message of the same session begins from it."""
-    if found:
-        before = _stage(progress, on, found[:-1], found[-1].tired if len(found) > 1 else 0.0)
-        belief, _ = absorb_set(before.belief, progress.exercise, found[-1])
-    else:
-        belief = _opened(progress, on)
-    return _Stage(belief, paths_of(belief, progress.exercise, tired, len(found)))
+@lru_cache(_KEPT)
+def _begun(progress: Progress, on: date) -> _Behind:
+    """What is believed before the first set of a session that is under way."""
+    return _Behind(_opened(progress, on))
+
+
+@lru_cache(_KEPT)
+def _behind(before: _Behind, exercise: str, one: Sighting) -> _Behind:
+    """What is believed behind one more set. Kept a while: the next message of the session goes on from it."""
+    return _Behind(absorb_set(before.belief, exercise, one)[0])
+
+
+@lru_cache(_KEPT)
+def _sd_of_next(behind: _Behind, tired: tuple[float, int], one: TargetSet, day: Day) -> float:
+    """How sure the forecast of that set was then. Kept a while: it is asked again behind each further set."""
+    return outlook(paths_of(behind.belief, day.exercise, *tired), FormBelief(), (one,), day).forecast[0].sd
 
 
 def advise_from(

@@ -11,6 +11,7 @@ from core.decide.rules import AFTER, BEFORE, DURING, STEPS, Rule
 from core.decide.variant import next_variant
 from core.decide.ways import eased
 from core.decide.words import slots, values
+from core.evidence.body import row_of
 from core.evidence.numbers import value
 from core.model.target import Forecaster, Outlook, Reason, Verdict
 
@@ -51,10 +52,11 @@ def choose(case: Case, now: Forecaster) -> Chosen:
     ):
         way, left = "ease", guarded(case, Choice("ease", _less_of(case, left))).sets
         why, outlook = [_SPOKEN["bad-day"]], now(left)
-    if not done and rule.id in _AT_THE_TOP and next_variant(case) is not None:
+    above = next_variant(case) if not done and rule.id in _AT_THE_TOP else None
+    if above is not None:
         why.append(_SPOKEN["next-rung"])
-    words = slots(case, left)
-    said = values(case, left)
+    words = {**slots(case, left), "variant": row_of(above).name if above is not None else ""}
+    said = (*values(case, left), ("variant", above))
     reasons = tuple(Reason(one.say.format(**words), one.id, said) for one in why)
     return Chosen(way, left, outlook, reasons, _cautions(case, why))
 

@@ -1,8 +1,6 @@
 """The slots of a rule's words: loads, rests, tempos and breaks in the lifter's own unit. Knows no rule."""
 
 from core.decide.case import Case, Sets
-from core.decide.variant import next_variant
-from core.evidence.body import row_of
 from core.model.quantities import Load, Unit, from_kg
 from core.model.target import Slot
 
@@ -37,7 +35,6 @@ def values(case: Case, sets: Sets) -> tuple[tuple[str, Slot], ...]:
         ("level", case.ache),
         ("weeks", case.days_off // 7),
         ("misses", case.facts.misses),
-        ("variant", next_variant(case)),
     )
 
 
@@ -57,12 +54,7 @@ def slots(case: Case, sets: Sets) -> dict[str, str]:
         "level": plain(case.ache) if case.ache is not None else "0",
         "weeks": str(case.days_off // 7),
         "misses": str(case.facts.misses),
-        "variant": _named(next_variant(case)),
     }
-
-
-def _named(exercise: str | None) -> str:
-    return row_of(exercise).name.lower() if exercise is not None else "a harder variant"
 
 
 def _counted(reps: int) -> str:

@@ -154,7 +154,7 @@ _ROWS: Final = (
     _n("ache.hold_level", 3, "of 10", (3, 3), "silbernagel-2007", "weak", "from here nothing gets harder"),
     _n("ache.stop_level", 6, "of 10", (5, 6), "silbernagel-2007", "weak", "from here the exercise waits"),
     _n("ache.load_factor", 0.80, "1", (0.5, 0.9), "silbernagel-2007 derived", "judgement", "load while it aches"),
-    _n("ache.again_factor", 0.95, "1", (0.8, 1.0), "derived", "judgement", "load when the last target was eased already and the part still aches from level 4 on"),
+    _n("ache.again_factor", 0.95, "1", (0.8, 1.0), "derived", "judgement", "load when the last target was an eased one already"),
     _n("ache.floor", 0.6, "1", (0.3, 0.9), "derived", "judgement", "no less of the heaviest load lifted well than this, however long it aches; from there fewer repetitions"),
     _n("ache.set_factor", 0.67, "1", (0.5, 1.0), "silbernagel-2007 derived", "judgement", "sets while it aches"),
     _n("ache.stale_days", 28, "days", (14, 56), "derived", "judgement", "an ache not spoken of for so long has passed"),

@@ -12,6 +12,7 @@ import pytest
 from core.evidence.body import traits_of
 from core.evidence.exercises import EXERCISES
 from core.evidence.ladders import LADDERS, rung_above
+from core.evidence.sources import SOURCES
 
 MIER = {"push-up": (0.651, 0.746), "knee-push-up": (0.515, 0.601)}
 BAND = 0.05
@@ -41,3 +42,10 @@ def test_each_rung_moves_more_of_the_body(ladder: object) -> None:
         assert EXERCISES[upper].pattern == EXERCISES[lower].pattern
         assert rung_above(lower) == upper
     assert rung_above(rungs[-1]) is None
+    assert set(ladder.sources) <= set(SOURCES)  # type: ignore[attr-defined]
+
+
+def test_no_exercise_stands_on_two_ladders() -> None:
+    """So the rung above is one and the same wherever it is asked for."""
+    rungs = [one for ladder in LADDERS for one in ladder.rungs]
+    assert len(rungs) == len(set(rungs))
