@@ -266,8 +266,10 @@ class Amender:
         for i in range(clause.first, clause.last):
             if s.is_(i, "LAST", "THAT") and s.is_(i + 1, "NUM") and s.all[i + 1].is_word("one"):
                 skip.add(i + 1)
-            if s.is_(i, "NUM") and s.all[i].is_word("one") and s.is_(i + 1, "BE", "AMEND"):
-                skip.add(i)
+            one = s.is_(i, "NUM") and s.all[i].is_word("one")
+            left_out = s.is_(i - 1, "AMEND") and s.all[i - 1].k["AMEND"] == "strong" and not s.is_(i + 1, "REPS")
+            if one and (s.is_(i + 1, "BE", "AMEND") or left_out):
+                skip.add(i)  # "forgot one, 3 sets of rows": a set, and no count
         return skip
 
     def _naming(self, clause: Clause, numbers: list[int]) -> set[int]:

@@ -4,7 +4,7 @@ from core.read.atoms import Atom, LoadSaid
 from core.read.groups import Group, Rep
 
 MOST_LIKELY_SETS = 10.0
-"""Above this, the first of two numbers beside a load counts repetitions and the second sets (no source)."""
+"""Above this, a number in a chain counts repetitions and no sets (common practice, no source)."""
 
 
 def roles(group: Group, parts: list[Atom], links: list[str], *, listed: bool) -> None:

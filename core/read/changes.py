@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from core.model.quantities import POUND_KG
 from core.read.atoms import Atom, LoadSaid, LoadWay
 from core.read.lexeme import Lexeme
 from core.read.stream import Stream
@@ -23,7 +24,7 @@ def changed(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
             return Atom("DELTA", i, j, load=LoadSaid("delta", sign * lexeme.num("LOADQ"), in_kg=True))
         if s.is_(j + 1, "KG", "LB") and not s.is_(j + 1, "NUM"):
             pounds = s.is_(j + 1, "LB")
-            kg = lexeme.value * (0.45359237 if pounds else 1.0)
+            kg = lexeme.value * (POUND_KG if pounds else 1.0)
             return Atom("DELTA", i, j + 1, load=LoadSaid("delta", sign * kg, in_kg=True))
         if (
             s.is_(j, "MORE")

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from core.read.atoms import Atom, LoadSaid
-from core.read.cursor import COUNTS, MOST_SETS, Cursor
+from core.read.cursor import COUNTS, LIKELY_TIMES, MOST_SETS, Cursor
 from core.read.groups import Group, Rep, leads_with_load
 from core.read.linking import linked
 from core.read.listing import counted_list, further_counts, leads_a_chain
@@ -182,10 +182,6 @@ def _counts_again(before: Group, value: float) -> bool:
     return value > MOST_SETS / 2 or (value > LIKELY_TIMES and value >= last / 2) or value == last - 1
 
 
-LIKELY_TIMES = 5.0
-"""More than this behind a comma and an x is hardly a count of sets (common practice, no source)."""
-
-
 def _in_a_run(c: Cursor, before: Group) -> bool:
     """x12, x12, x10: each x counts repetitions where several follow one another, each behind its comma."""
     further = c.kind(c.i + 2) == "SEP" and c.kind(c.i + 3) == "X" and c.kind(c.i + 4) in ("N", "R")
@@ -205,10 +201,6 @@ def _heads(c: Cursor, i: int) -> bool:
 
 def _nothing_else(c: Cursor, i: int) -> bool:
     return all(atom.kind in ("SEP", "W") for atom in c.a[i:])
-
-
-def _apart_line(c: Cursor) -> bool:
-    return c.new_line
 
 
 def count_of_sets(c: Cursor, atom: Atom) -> None:

@@ -9,6 +9,8 @@ from core.read.groups import Group, Parsed, Rep
 
 MOST_SETS: Final = 20.0
 """More sets than this in one message are not counted out by a number (common practice, no source)."""
+LIKELY_TIMES: Final = 5.0
+"""More than this behind a load and its count is hardly a count of sets (common practice, no source)."""
 OPPOSITE: Final = {"left": "right", "right": "left"}
 COUNTS: Final = ("N", "R", "H", "D")
 """Kinds of atoms that count: bare numbers, repetitions, holds, distances."""

@@ -21,4 +21,3 @@ class Settled:
 
     sets: list[list[SetAct]]
     doubt: Doubt | None = None
-    first_parts: list[int] = field(default_factory=list)

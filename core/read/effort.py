@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from core.read.remark import MOST_RESERVE, Found, Remark, range_middle
+from core.read.remark import LEAST_FELT, MOST_RESERVE, Found, Remark, range_middle
 from core.read.stream import Stream
 
 
@@ -34,7 +34,7 @@ def effort_word(s: Stream, i: int) -> Found:
                 or (s.is_(k + 1, "FOR") and not (each[1:] and s.is_(k + 3, "X")))
             ):
                 break
-            if scale == "RPE" and extra < 5:
+            if scale == "RPE" and extra < LEAST_FELT:
                 break
             each.append(extra)
             end = k
@@ -46,7 +46,7 @@ def effort_word(s: Stream, i: int) -> Found:
 def at_spread(s: Stream, i: int) -> Found:
     """@7-8: a spread behind an at-sign can only be an effort."""
     spread = range_middle(s, i + 1)
-    if spread is None or spread[1] != i + 3 or not 5 <= spread[0] <= MOST_RESERVE or s.is_(i + 4, "DASH", "X"):
+    if spread is None or spread[1] != i + 3 or not LEAST_FELT <= spread[0] <= MOST_RESERVE or s.is_(i + 4, "DASH", "X"):
         return None
     return Remark("rir", MOST_RESERVE - spread[0], i, i + 3)
 
@@ -165,10 +165,6 @@ def felt(s: Stream, i: int) -> Found:
     if s.is_(end + 1, "X", "FOR", "AT", "NUM", "REPS", "SETS", "SLASH") or s.all[end].has("REPQ", "SETQ", "TIMESQ"):
         return None
     return Remark("rir", MOST_RESERVE - spread[0], i, end)
-
-
-LEAST_FELT: Final = 5.0
-"""Efforts below this are not told by a bare number (common practice, no source)."""
 
 
 def zero_reserve(s: Stream, i: int) -> Found:

@@ -13,7 +13,8 @@ from core.read.counting import count_of_sets, counts, leading_times
 from core.read.cursor import COUNTS, Cursor
 from core.read.groups import LEAST_LEAD, Group, Parsed, Placed, leads_with_load
 from core.read.linking import behind_link, linked
-from core.read.sameness import TOP_EFFORT, as_before, told_just_now
+from core.read.remark import TOP_EFFORT
+from core.read.sameness import as_before, told_just_now
 
 
 def parse(atoms: list[Atom], *, named: bool = True, loaded: bool = False) -> Parsed:

@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from core.read.remark import MOST_RESERVE, Found, Remark, range_middle
+from core.read.remark import LEAST_FELT, MOST_RESERVE, Found, Remark, range_middle
 from core.read.stream import Stream
 
 
@@ -34,7 +34,7 @@ def out_of_ten(s: Stream, i: int) -> Found:
     """'80x5, 8 out of 10', 'felt 8/10': a mark out of ten behind a whole set or a feeling."""
     whole = s.num(i + 2) == MOST_RESERVE and not s.is_(i + 3, "X", "SLASH", "COMMA", "NUM", "REPS")
     value = s.num(i)
-    if value is None or not whole or not 5 <= value <= MOST_RESERVE or s.all[i].has("REPQ", "SETQ"):
+    if value is None or not whole or not LEAST_FELT <= value <= MOST_RESERVE or s.all[i].has("REPQ", "SETQ"):
         return None
     felt_so = s.is_(i - 1, "FEEL", "ABOUT") or (s.is_(i - 1, "FILLER") and s.is_(i - 2, "FEEL"))
     apart = s.is_(i - 1, "COMMA", "DASH", "STOP", "OPEN") and s.is_(i - 2, "NUM", "REPN") and s.is_(i - 3, "X", "FOR")

@@ -12,10 +12,7 @@ from core.model.quantities import from_kg
 from core.model.reading import Setting
 from core.read.groups import Group, Parsed, Rep
 from core.read.loads import Known, is_barbell, known_load, outside, usual_kg
-
-TOP_EFFORT: Final = 10.0
-"""The top of the RPE scale (the reading contract)."""
-
+from core.read.remark import TOP_EFFORT
 
 HARDLY_LOADED: Final = frozenset({
     "bodyweight-squat", "push-up", "knee-push-up", "hands-elevated-push-up", "feet-elevated-push-up", "pike-push-up",

@@ -4,14 +4,12 @@ from dataclasses import replace
 from typing import Final
 
 from core.read.atoms import Atom, LoadSaid, LoadWay
-from core.read.chains import roles
-from core.read.cursor import COUNTS, MOST_SETS, Cursor
+from core.read.chains import MOST_LIKELY_SETS, roles
+from core.read.cursor import COUNTS, LIKELY_TIMES, MOST_SETS, Cursor
 from core.read.groups import Group, leads_with_load
 from core.read.listing import counted_list, further_counts
+from core.read.remark import LEAST_FELT, TOP_EFFORT
 
-LEAST_FELT: Final = 5.0
-TOP_EFFORT: Final = 10.0
-"""Between these a number behind an at-sign may be an RPE (common practice, no source)."""
 LONGEST_CHAIN: Final = 12
 """Quantities linked by x in one chain, at most; what follows starts anew."""
 
@@ -83,14 +81,10 @@ def _lists_by_times(parts: list[Atom], links: list[Atom]) -> bool:
 def _falls(parts: list[Atom]) -> bool:
     """45s x 12 x 11: a last number a little below the one before it, and too many for sets, counts repetitions."""
     before, last = parts[1].value, parts[2].value
-    falls = MOST_TIMES < last < before and last >= before - MOST_FALL
+    falls = LIKELY_TIMES < last < before and last >= before - MOST_FALL
     return falls or MOST_LIKELY_SETS < last <= before
 
 
-MOST_TIMES: Final = 5.0
-"""More than this behind a load and its count is hardly a count of sets (common practice, no source)."""
-MOST_LIKELY_SETS: Final = 10.0
-"""More sets than this of one kind are not written as a chain (common practice, no source)."""
 MOST_FALL: Final = 3.0
 """Repetitions lost from one set to the next, where a chain is read so (common practice, no source)."""
 

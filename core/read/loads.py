@@ -4,7 +4,6 @@ from typing import Final
 
 from core.evidence.exercises import EXERCISES, Exercise
 from core.evidence.plausible import BOUNDS
-from core.model.acts import SetAct
 from core.model.quantities import BODY, Load, Unit, to_kg
 from core.model.reading import Setting
 from core.read.atoms import LoadSaid
@@ -214,10 +213,3 @@ def plausible(load: Known, exercise: str, setting: Setting) -> bool:
     given = known_load(exercise, setting)
     usual = given.kg if given is not None and given.kind == load.kind else setting.usual.get(exercise)
     return not usual or load.kg < BOUNDS["times_known_load"].value * usual
-
-
-def references(last: SetAct | None, exercise: str | None) -> SetAct | None:
-    """The last set, if a word of sameness can mean it for this exercise."""
-    if last is None or (exercise is not None and last.exercise != exercise):
-        return None
-    return last

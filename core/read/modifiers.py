@@ -100,15 +100,6 @@ def remarks(s: Stream) -> list[Remark]:
     return out
 
 
-def _spots(s: Stream) -> dict[str, list[int]]:
-    """Where each kind stands, so that a recogniser looks only where it can start."""
-    spots: dict[str, list[int]] = {}
-    for i, lexeme in enumerate(s.all):
-        for kind in lexeme.k:
-            spots.setdefault(kind, []).append(i)
-    return spots
-
-
 def _of_last_rep(s: Stream, remark: Remark) -> Remark:
     """'the last rep got sloppy': a verdict on the end is of the last set."""
     i = remark.first - 1

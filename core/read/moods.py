@@ -11,7 +11,6 @@ from core.read.stream import Clause, Stream
 
 _CLAUSE_ENDS: Final = ("COMMA", "BUT", "THEN", "OPEN", "CLOSE")
 _COUNTING: Final = ("NUM", "LOADQ", "DUR", "DIST", "REPN", "PLATE", "SETN")
-_RESET: Final = ("DONE",)
 
 
 def clauses(s: Stream) -> list[Clause]:

@@ -108,6 +108,8 @@ def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
     """'one' that stands for a thing and counts nothing."""
     if not lexeme.is_word("one"):
         return False
+    if s.is_(i - 1, "AMEND") and s.is_(i + 1, "COMMA"):
+        return True  # "forgot one, 3 sets of rows"
     counts = (
         "X",
         "EX",
@@ -124,7 +126,7 @@ def _lone_one(s: Stream, i: int, lexeme: Lexeme) -> bool:
         "LOADQ",
         "PERLIMB",
     )
-    return not s.is_(i + 1, *counts) and not s.is_(i - 1, "X", "FOR", "NUM", "SLASH", "LOADQ", "GOT")
+    return not s.is_(i + 1, *counts) and not s.is_(i - 1, "X", "FOR", "NUM", "SLASH", "LOADQ")
 
 
 def _ends(s: Stream, i: int) -> bool:

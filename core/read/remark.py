@@ -5,8 +5,12 @@ from typing import Final
 
 from core.read.stream import Stream
 
-MOST_RESERVE: Final = 10.0
-"""The scale's end: reserve and RPE run from 0 to 10 (the reading contract)."""
+TOP_EFFORT: Final = 10.0
+"""The top of the RPE scale (the reading contract)."""
+LEAST_FELT: Final = 5.0
+"""Efforts below this are not told by a bare number (common practice, no source)."""
+MOST_RESERVE: Final = TOP_EFFORT
+"""Reserve runs from 0 to as much as the scale of effort (the reading contract)."""
 
 MOST_LAST: Final = 5.0
 """'The last 3 were ugly': so many last repetitions are spoken of at most (common practice, no source)."""

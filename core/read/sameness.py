@@ -7,6 +7,7 @@ from core.read.atoms import Atom, LoadSaid
 from core.read.cursor import COUNTS, Cursor
 from core.read.groups import Group, Rep
 from core.read.listing import further_counts
+from core.read.remark import TOP_EFFORT
 
 
 def as_before(c: Cursor, atom: Atom) -> None:
@@ -199,8 +200,6 @@ MOST_OF_THE_SAME: Final = 6.0
 """'same 3x8': up to so many before an x are sets, and no other load (common practice, no source)."""
 MOST_TIMES: Final = 3.0
 """Up to so many, 'same x2' tells sets (common practice, no source)."""
-TOP_EFFORT: Final = 10.0
-"""The top of the RPE scale: a number behind an at-sign up to this is an effort."""
 
 
 def _breathed(c: Cursor, atom: Atom) -> None:

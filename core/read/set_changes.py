@@ -9,14 +9,10 @@ from core.model.quantities import POUND_KG, Load, from_kg, to_kg
 from core.model.reading import Setting
 from core.read.atoms import Atom, LoadSaid
 from core.read.loads import moved
-from core.read.remark import Remark
+from core.read.remark import LEAST_FELT, TOP_EFFORT, Remark
 from core.read.stream import Stream
 
 Change = dict[str, object]
-TOP_EFFORT: Final = 10.0
-"""The top of the RPE scale (the reading contract)."""
-LEAST_EFFORT: Final = 5.0
-"""Efforts below this are not told behind an at-sign (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +85,7 @@ def _bare(change: Change, atoms: list[Atom], n: int, at: Context) -> None:
     value = atoms[n].value
     before = atoms[n - 1].kind if n else ""
     after = atoms[n + 1].kind if n + 1 < len(atoms) else ""
-    if before == "AT" and "reps" in change and LEAST_EFFORT <= value <= TOP_EFFORT:
+    if before == "AT" and "reps" in change and LEAST_FELT <= value <= TOP_EFFORT:
         change["rir"] = TOP_EFFORT - value
         return
     if before in ("X", "FOR"):

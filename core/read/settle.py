@@ -18,9 +18,8 @@ from core.read.doubts import Doubt, Settled
 from core.read.groups import Group, Parsed, Rep
 from core.read.likely import Likely
 from core.read.loads import Known, moved, plausible, unsaid
+from core.read.remark import TOP_EFFORT
 
-TOP_EFFORT: Final = 10.0
-"""The top of the RPE scale (the reading contract)."""
 LIGHTEST_ANNOUNCED: Final = 12.0
 """A lone number above this, on the body with a load announced, is that load (common practice, no source)."""
 
