@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from core.notation.hidden import Trouble
-from core.notation.words import LENGTHS, NUMBER_WORDS
+from core.notation.words import IN_FIGURES, NUMBER_WORDS
 
 MAX_SETS: Final = 10
 MAX_REPS: Final = 30
@@ -56,13 +56,13 @@ _SET_SPREAD: Final = re.compile(
 _CHANGING: Final = re.compile(rf"\s*(?:[-/,]\s*{_N}(?![\d:.]))+\s*(?=$|[;(]|,\s*[A-Za-z]|reps?\b)", re.IGNORECASE)
 _PLUS: Final = re.compile(r"\s*\+(?=\s*(?:$|[,;(]))")
 _WORDS: Final = re.compile(
-    rf"\b({'|'.join(sorted(NUMBER_WORDS, key=len, reverse=True))})\b(?=\s*(?:{_SETS}|reps?|repetitions?|x|by|times|to|left|in|seconds?|secs?|minutes?|(?:easy\s+|easier\s+|light\s+)?weeks?)\b)"  # noqa: E501
+    rf"\b({'|'.join(sorted(NUMBER_WORDS, key=len, reverse=True))})\b(?=\s*(?:{_SETS}|reps?|repetitions?|x|by|times|to|left|in|seconds?|secs?|min(?:ute)?s?|(?:easy\s+|easier\s+|light\s+)?weeks?)\b)"  # noqa: E501
     rf"|(?<=\bof\s)({'|'.join(NUMBER_WORDS)})\b|(?<=\bby\s)({'|'.join(NUMBER_WORDS)})\b|(?<=\bto\s)({'|'.join(NUMBER_WORDS)})\b",
     re.IGNORECASE,
 )
 
 
-_LENGTHS: Final = tuple((re.compile(spoken, re.IGNORECASE), figures) for spoken, figures in LENGTHS)
+_IN_FIGURES: Final = tuple((re.compile(spoken, re.IGNORECASE), figures) for spoken, figures in IN_FIGURES)
 
 
 _DASHED: Final = re.compile(
@@ -86,7 +86,7 @@ def _apart(found: "re.Match[str]") -> str:
 
 def in_figures(text: str) -> str:
     """Counts written out ("three sets of eight") as figures; other words stay ("one arm row")."""
-    for spoken, figures in _LENGTHS:
+    for spoken, figures in _IN_FIGURES:
         text = spoken.sub(figures, text)
     text = _DASHED.sub(_apart, text)
     once = _WORDS.sub(lambda found: NUMBER_WORDS[found.group().lower()], text)

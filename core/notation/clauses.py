@@ -10,7 +10,7 @@ from typing import Final
 
 from core.model.quantities import Tempo, Way
 from core.model.target import Aim
-from core.notation.hidden import MEASURED, ORDERED, Trouble, asked_about
+from core.notation.hidden import MEASURED, ORDERED, SHORT_OF_FAILURE, Trouble, asked_about
 from core.notation.lengths import LENGTH, span
 from core.notation.words import PHASES, WAY_FILLERS, WAYS
 
@@ -285,7 +285,7 @@ _ROWS: Final[tuple[tuple[str, Fill], ...]] = (
     (rf"(?:@\s*)?rpe\s*[:=@]?\s*{_EFFORT}", _rpe),
     (rf"@\s*{_EFFORT}(?:\s*rpe\b)?", _rpe),
     (rf"{_EFFORT}\s*rpe\b", _rpe),
-    (r"(?:not|never|stop(?:ping)?\s+(?:short\s+of|before)|no)\s+(?:quite\s+)?(?:to\s+)?failure\b", _as_note),
+    (SHORT_OF_FAILURE, _as_note),
     (r"(?:to\s+)?failure" + _STOP, _failure),
     (rf"{_REST_WORD}\s*[:=]?\s*(?:about|around|of|~)?\s*{LENGTH}(?:\s*rest)?{_BETWEEN}(?![A-Za-z])", _rest),
     (rf"{LENGTH}\s*(?:of\s+)?(?:rests?|breaks?|off\b|(?=between|btw|in\s+between|after\s+(?:[A-H]\d|\d[a-d]|both|each|every|all|the)\b)){_BETWEEN}(?![A-Za-z])", _rest),  # noqa: E501

@@ -174,7 +174,8 @@ def _weekdays(text: str) -> tuple[tuple[int, ...], bool, str] | None:
 
 
 _HALF_PAST: Final = re.compile(
-    rf"\b(?:at\s+)?(?P<part>half|quarter)\s+(?P<side>past|to)\s+(?P<hour>\d{{1,2}}|{'|'.join(NUMBER_WORDS)})\b",
+    rf"\b(?:at\s+)?(?P<part>half|quarter)\s+(?P<side>past|to)\s+(?P<hour>\d{{1,2}}|{'|'.join(NUMBER_WORDS)})\b"
+    r"(?P<told>\s+in\s+the\s+(?:morning|afternoon|evening))?",
     re.IGNORECASE,
 )
 _PARTS_MIN: Final = {("half", "past"): 30, ("quarter", "past"): 15, ("quarter", "to"): -15}
@@ -185,11 +186,14 @@ _OF_DAY: Final = {"morning": "am", "afternoon": "pm", "evening": "pm"}
 
 
 def _clock(found: "re.Match[str]") -> str:
-    """ "Half past six" in figures."""
-    hour = int(NUMBER_WORDS.get(found["hour"].lower(), found["hour"]))
+    """ "Half past six" in figures; where no part of the day is told, a small hour is the afternoon's."""
     minutes = _PARTS_MIN.get((found["part"].lower(), found["side"].lower()))
-    at = divmod(hour * 60 + minutes, 60) if minutes is not None else None
-    return f"at {at[0]}:{at[1]:02d}" if at is not None else found.group()
+    if minutes is None:
+        return found.group()
+    hour, minute = divmod(int(NUMBER_WORDS.get(found["hour"].lower(), found["hour"])) * 60 + minutes, 60)
+    told = found["told"] or ""
+    hour = hour + _NOON if hour == 0 or (hour < _EARLIEST_PLAIN and not told) else hour
+    return f"at {hour}:{minute:02d}{told}"
 
 
 def _in_figures(found: "re.Match[str]") -> str:

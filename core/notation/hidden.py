@@ -16,10 +16,11 @@ class Trouble:
     choices: tuple[str, ...] = ()
 
 
-_SHORT_OF_FAILURE: Final = re.compile(
-    r"\b(?:not|never|no|nothing|stop(?:ping)?\s+(?:short\s+of|before)|don['’]?t\s+go)\s+(?:quite\s+)?(?:to\s+)?failure\b",
-    re.IGNORECASE,
+SHORT_OF_FAILURE: Final = (
+    r"(?:not|never|no|nothing|stop(?:ping)?\s+(?:short\s+of|before)|don['’]?t\s+go)\s+(?:quite\s+)?(?:to\s+)?failure\b"
 )
+"""The one word of failure that changes nothing: a note."""
+_SHORT_OF_FAILURE: Final = re.compile(rf"\b{SHORT_OF_FAILURE}", re.IGNORECASE)
 
 
 def asked_about(text: str) -> Trouble | None:

@@ -175,13 +175,12 @@ CHATTER: Final = (
 )
 """How a line opens that is a word between people and trains nothing."""
 
-LENGTHS: Final[tuple[tuple[str, str], ...]] = (
+IN_FIGURES: Final[tuple[tuple[str, str], ...]] = (
     (r"\b(?:one|a)\s+minute\s+and\s+a\s+half\b|\b(?:one|1)\s+and\s+a\s+half\s+min(?:ute)?s?\b", "90 s"),
     (r"\b(?:two|2)\s+and\s+a\s+half\s+min(?:ute)?s?\b", "150 s"),
     (r"\bhalf\s+a\s+minute\b", "30 s"),
     (r"\b(?:a|one)\s+(?:full\s+)?minute\b", "1 min"),
-    (r"\b(?:two|a\s+couple\s+of)\s+min(?:ute)?s?\b", "2 min"),
-    (r"\bthree\s+min(?:ute)?s?\b", "3 min"),
+    (r"\ba\s+couple\s+of\s+min(?:ute)?s?\b", "2 min"),
     (r"\b([bdk])/b\b", r"\1b"),
 )
 """Lengths of time as they are spoken, and pieces of kit written with a stroke, in figures and letters."""

@@ -42,3 +42,18 @@ def test_an_unknown_name_has_near_ones() -> None:
     assert find("xylophone press") == ()
     assert "barbell-bench-press" in nearest("barbel benhc press")
     assert nearest("xylophone") == ()
+
+
+@pytest.mark.parametrize(
+    ("said", "at"),
+    [
+        ("half past three", "15:30"),
+        ("quarter to one", "12:45"),
+        ("half past four in the morning", "04:30"),
+        ("quarter past seven in the evening", "19:15"),
+        ("half past 17", "17:30"),
+    ],
+)
+def test_an_hour_as_it_is_spoken_is_no_hour_of_the_night(said: str, at: str) -> None:
+    (day,) = read_plan(f"Mon {said}\nsquat 3x5", find).plan.days
+    assert f"{day.at:%H:%M}" == at
