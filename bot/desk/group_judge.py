@@ -22,8 +22,9 @@ def _typed(case: Case, coach: Person, text: str) -> bool:
     said = " ".join(text.split()).casefold()
     for found in challenges.of_coach(case.conn, coach.id):
         shown = {one.who: one.shown for one, _ in challenges.entrants(case.conn, found.id)}
-        counted = Counter(one.person for one in challenges.still_waiting(case.conn, found.id))
-        newest = {one.person: one.id for one in challenges.still_waiting(case.conn, found.id)}
+        open_ = challenges.still_waiting(case.conn, found.id)
+        counted = Counter(one.person for one in open_)
+        newest = {one.person: one.id for one in open_}
         for who, count in counted.items():  # in the order of their questions
             for word in group_words.ASKED:
                 answers = {group_words.answer(group_words.voice(found), word, shown[who], n) for n in (1, count)}
