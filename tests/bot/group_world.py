@@ -101,6 +101,14 @@ class World:
         self.room.clock.move(minutes=minutes)
         await self.room.say(user, f"{ROW} {reps}")
 
+    async def comes_by_the_door(self, user: int, name: str, plan: str) -> None:
+        """Somebody without a coach here presses join, begins by the link and joins with a plan of their own."""
+        await self.press(user, "c:join:1")
+        door = self.posts()[-1].split("/start=")[1].split(",")[0]
+        await self.room.say(user, f"/start {door}", name=name)
+        await self.press(user, "c:join:1", name=name)
+        await self.room.say(user, f"plan\n{plan}")
+
     def to(self, day: int, hour: int = 12, minute: int = 0) -> None:
         """Days after the first Monday, at an hour (UTC)."""
         start = datetime(2026, 3, 2, tzinfo=UTC)

@@ -169,11 +169,7 @@ async def test_the_end_comes_at_once_when_the_word_is_given(tmp_path: Path) -> N
 
 async def test_a_report_of_another_coachs_client_is_asked_about_without_its_exercise(tmp_path: Path) -> None:
     async with world(tmp_path) as here:
-        await here.press(OTHER, "c:join:1")
-        door = here.posts()[-1].split("/start=")[1].split(",")[0]
-        await here.room.say(OTHER, f"/start {door}", name="Wren")
-        await here.press(OTHER, "c:join:1", name="Wren")
-        await here.room.say(OTHER, "plan\nMonday 18:00\nback squat 2x5-8\nThursday 18:00\nback squat 2x5-8")
+        await here.comes_by_the_door(OTHER, "Wren", "Monday 18:00\nback squat 2x5-8\nThursday 18:00\nback squat 2x5-8")
         for day in (0, 3, 7, 10):
             here.to(day, 18)
             await here.room.say(OTHER, f"{SQUAT} {20 if day == 10 else 6}")

@@ -165,11 +165,7 @@ async def test_a_coach_who_is_erased_takes_the_challenge_along(tmp_path: Path) -
 
 async def test_who_is_erased_is_in_no_question_to_the_host_either(tmp_path: Path) -> None:
     async with world(tmp_path) as here:
-        await here.press(OTHER, "c:join:1")
-        door = here.posts()[-1].split("/start=")[1].split(",")[0]
-        await here.room.say(OTHER, f"/start {door}", name="Wren")
-        await here.press(OTHER, "c:join:1", name="Wren")
-        await here.room.say(OTHER, "plan\nMonday 18:00\nback squat 2x5-8")
+        await here.comes_by_the_door(OTHER, "Wren", "Monday 18:00\nback squat 2x5-8")
         here.to(0, 18)
         await here.room.say(OTHER, "back-squat 6 6")
         here.to(1, 11)

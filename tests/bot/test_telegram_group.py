@@ -46,6 +46,13 @@ class Wired:
         self.here.room.clock.move(minutes=20)
         await self.gets(text(user, "dumbbell-row 6 6", self.number + 1))
 
+    async def begins(self, user: int, name: str) -> None:
+        """A challenge from Monday, somebody joins by a name, and trains on its first day."""
+        await self.says(INES, "/challenge 3 weeks from Monday")
+        await self.says(user, f"/join as {name}")
+        self.here.to(0, 18)
+        await self.trains(user)
+
     async def looks(self) -> None:
         await self.here.room.tick.once()
         await self.here.room.settle()
@@ -111,10 +118,7 @@ async def test_a_press_joins_by_the_name_the_group_sees_anyway(tmp_path: Path) -
 
 async def test_the_weeks_post_is_written_over_and_sent_anew_when_somebody_deleted_it(tmp_path: Path) -> None:
     async with wired(tmp_path) as it:
-        await it.says(INES, "/challenge 3 weeks from Monday")
-        await it.says(RUTH, "/join as Heron")
-        it.here.to(0, 18)
-        await it.trains(RUTH)
+        await it.begins(RUTH, "Heron")
         it.here.to(1, 11)
         await it.looks()
         count = len(it.api.texts(GROUP))
@@ -138,10 +142,7 @@ async def test_the_weeks_post_is_written_over_and_sent_anew_when_somebody_delete
 
 async def test_a_group_that_becomes_a_supergroup_goes_on(tmp_path: Path) -> None:
     async with wired(tmp_path) as it:
-        await it.says(INES, "/challenge 3 weeks from Monday")
-        await it.says(RUTH, "/join as Heron")
-        it.here.to(0, 18)
-        await it.trains(RUTH)
+        await it.begins(RUTH, "Heron")
         it.here.to(1, 11)
         await it.looks()
         it.api.moved[GROUP] = SUPERGROUP

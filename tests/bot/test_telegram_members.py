@@ -107,10 +107,7 @@ async def test_another_bots_commands_are_not_ours_whatever_we_see_as_an_admin(tm
 
 async def test_a_member_who_blocks_the_service_counts_and_comes_back(tmp_path: Path) -> None:
     async with wired(tmp_path) as it:
-        await it.says(INES, "/challenge 3 weeks from Monday")
-        await it.says(RUTH, "/join as Heron")
-        it.here.to(0, 18)
-        await it.trains(RUTH)
+        await it.begins(RUTH, "Heron")
         it.api.blocked.add(RUTH)
         await it.gets(membership(RUTH, "member", "kicked"))
         it.here.to(1, 11)
@@ -129,10 +126,7 @@ async def test_a_member_who_blocks_the_service_counts_and_comes_back(tmp_path: P
 
 async def test_removed_from_the_group_without_being_told_and_added_again(tmp_path: Path) -> None:
     async with wired(tmp_path) as it:
-        await it.says(INES, "/challenge 3 weeks from Monday")
-        await it.says(RUTH, "/join as Heron")
-        it.here.to(0, 18)
-        await it.trains(RUTH)
+        await it.begins(RUTH, "Heron")
         it.api.blocked.add(GROUP)  # the update that tells of it was lost: the refusal tells
         it.here.to(1, 11)
         await it.looks()
