@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, Final
 
-from sqlalchemy import Column, Connection, Table, delete, or_, select, update
+from sqlalchemy import Column, Connection, Table, delete, or_, select, union, update
 
 from bot.ports import Media, Opened, Press, RawUpdate, Words
 from bot.store import backup, coach_clock, inbox, scrub, settings
@@ -25,7 +25,9 @@ from bot.store.tables import (
     invite,
     member,
     metadata,
+    note,
     outbox,
+    pending,
     person,
     question,
     remark,
@@ -78,10 +80,17 @@ _TRAINING: Final = (
 
 
 def forget_training(conn: Connection, who: int) -> None:
-    """Erase what is kept of a coach as a lifter, with the messages that told it; the coach coaches on."""
-    told = select(act.c.message).where(act.c.person == who, act.c.message.is_not(None)).distinct()
-    for seq in conn.execute(told).scalars().all():
+    """Erase what is kept of a coach as a lifter, with the messages that told it and our answers to them.
+
+    The coach coaches on.
+    """
+    told = (
+        select(one.c.message).where(one.c.person == who, one.c.message.is_not(None)) for one in (act, pending, note)
+    )
+    for seq in conn.execute(union(*told)).scalars().all():
         inbox.forget(conn, seq)
+        for row in conn.execute(select(outbox).where(outbox.c.reply_to == seq)).all():
+            _empty(conn, row)
     for name in _TRAINING:
         _remove(conn, metadata.tables[name], metadata.tables[name].c.person == who)
     conn.execute(delete(agenda).where(agenda.c.person == who, agenda.c.kind.not_in(coach_clock.KINDS)))
@@ -138,9 +147,7 @@ def _told_to_others(conn: Connection, traces: _Traces) -> None:
             continue
         text = _without(traces, row.text)
         if not text or in_file or traces.names.search(row.recipe or ""):
-            gone = {"text": "", "buttons": "[]", "content": None, "recipe": None}
-            state = row.state if row.state == "sent" else "dead"
-            conn.execute(update(outbox).where(outbox.c.seq == row.seq).values(state=state, **gone))
+            _empty(conn, row)
         else:
             buttons = [one for one in json.loads(row.buttons) if not traces.names.search(" ".join(one))]
             values = {"text": text, "buttons": json.dumps(buttons, ensure_ascii=False)}
@@ -149,6 +156,13 @@ def _told_to_others(conn: Connection, traces: _Traces) -> None:
         if row.said and traces.names.search(row.said):
             said = _without(traces, row.said)
             conn.execute(update(challenge).where(challenge.c.id == row.id).values(said=said))
+
+
+def _empty(conn: Connection, row: Any) -> None:
+    """Keep nothing of a letter but that it was sent, and send it no more."""
+    gone = {"text": "", "buttons": "[]", "content": None, "recipe": None}
+    state = row.state if row.state == "sent" else "dead"
+    conn.execute(update(outbox).where(outbox.c.seq == row.seq).values(state=state, **gone))
 
 
 def _without(traces: _Traces, text: str) -> str:

@@ -4,12 +4,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlalchemy import Connection, MetaData, select
+from sqlalchemy import Connection, MetaData, Table, select
 
 from bot.store import coaching, people
 from bot.store.tables import metadata
-from tests.bot.office import GROUP, START, USERS, office
-from tests.bot.shell import Shell
+from tests.bot.office import START, USERS, office
+from tests.bot.shell import GROUP, Shell
 
 SECRET = "kept between us"
 ORDERS = [
@@ -249,10 +249,16 @@ def _long_names(conn: Connection) -> None:
         people.make_lifter(conn, one.id, ines.id)
 
 
+async def _has(room: Shell, table: Table) -> bool:
+    (ines,) = [row.id for row in await room.rows(metadata.tables["person"]) if row.name == "Ines"]
+    return any(row.person == ines for row in await room.rows(table))
+
+
 async def test_a_coach_who_does_not_train_after_all_coaches_on(tmp_path: Path) -> None:
     async with office(tmp_path) as room:
         await room.say(USERS["Ines"], "I train too")
         await room.say(USERS["Ines"], "squat 60 kg 8 8 8")
+        await room.say(USERS["Ines"], "bench 60 kg 10x10")
         assert await room.say(USERS["Ines"], "week of Ruth") != []
         (said,) = await room.say(USERS["Ines"], "clear Ruth")
         assert said == "Nothing is held for Ruth."
@@ -260,4 +266,7 @@ async def test_a_coach_who_does_not_train_after_all_coaches_on(tmp_path: Path) -
         assert said == "That's fine. No training of yours is kept, and you coach as before."
         assert len((await room.say(USERS["Ines"], "clients"))[0].splitlines()) == 3
         assert await room.rows(metadata.tables["act"]) == []
-        assert not any("60 kg" in row.body for row in await room.rows(metadata.tables["inbox"]))
+        kept = [str(row) for name in ("inbox", "outbox") for row in await room.rows(metadata.tables[name])]
+        assert not any("60 kg" in row for row in kept)
+        of_ines = [one.name for one in metadata.sorted_tables if "person" in one.c and await _has(room, one)]
+        assert set(of_ines) <= {"address", "agenda", "chat"}  # how she is reached, and her morning word and weeks
