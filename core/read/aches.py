@@ -58,20 +58,16 @@ def aches(s: Stream, first: int, last: int) -> list[Heard]:
 def _side_only(s: Stream, q: int, last: int) -> bool:
     """'big toe sore on lunges, left foot, a 2': the limb only says which side."""
     sided = s.all[q].has("LEFT", "RIGHT") or s.is_(q - 1, "LEFT", "RIGHT")
-    limb = s.all[q].text.split(" ")[-1] in ("foot", "hand", "leg", "arm", "side")
+    limb = s.all[q].is_word("whole limb")
     return sided and limb and not any(s.all[i].has("PAIN") for i in range(q + 1, min(q + 4, last)))
 
 
 def _was(s: Stream, pain: int, last: int) -> bool:
     """'the shoulder that was bothering me is fine': it hurt, and is said to be well."""
     near = range(pain + 1, min(pain + 5, last))
-    if any(s.all[i].text in _GONE for i in near):
-        return not any(s.all[i].has("NEG") and s.all[i].text not in _GONE for i in near)
-    past = any(
-        s.all[i].text.split(" ")[-1] in ("was", "were", "been", "had", "used to")
-        for i in (pain - 1, pain - 2)
-        if i >= 0
-    )
+    if any(s.all[i].is_word("well again") for i in near):
+        return not any(s.all[i].has("NEG") and not s.all[i].is_word("well again") for i in near)
+    past = any(i >= 0 and s.all[i].is_word("was so") for i in (pain - 1, pain - 2))
     well = [i for i in range(pain + 1, last) if s.all[i].has("BE", "FEEL")]
     return past and any(
         s.all[k].has("GOODQ") and not s.all[k - 1].has("NEG")
@@ -81,20 +77,11 @@ def _was(s: Stream, pain: int, last: int) -> bool:
     )
 
 
-_GONE: Final = frozenset(
-    {"gone", "vanished", "disappeared", "cleared", "sorted", "all gone", "has gone", "went", "went away"}
-)
-
-
 def _feels(s: Stream, p: int, pain: int) -> bool:
     """'lower back is a bit tight': felt, and not held so, as a back or elbows are told to be."""
-    held = any(
-        s.all[i].text in ("keep", "kept", "keeping", "stay", "pulled", "wraps") for i in range(max(0, p - 3), pain)
-    )
+    held = any(s.all[i].is_word("held so") for i in range(max(0, p - 3), pain))
     between = range(p + 1, pain)
-    felt = any(
-        s.all[i].has("BE", "FEEL", "ABOUT", "ARTICLE") or s.all[i].text in ("bit", "slightly", "still") for i in between
-    )
+    felt = any(s.all[i].has("BE", "FEEL", "ABOUT", "ARTICLE") or s.all[i].is_word("a little") for i in between)
     return p < pain <= p + NEAR_WORDS and felt and not held
 
 
@@ -164,7 +151,7 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
         return where in _JOINTS
     hurting = s.all[pain]
     if hurting.is_word("vague"):
-        if where in _UNEASY and hurting.text in ("tight", "tightness"):
+        if where in _UNEASY and hurting.is_word("tight"):
             return _feels(s, p, pain)
         if hurting.is_word("pulled"):
             return _pulled(s, p, pain)
@@ -177,13 +164,8 @@ def _is_ache(s: Stream, p: int, pain: int, first: int, last: int, level: float |
 
 def _pulled(s: Stream, p: int, pain: int) -> bool:
     """'pulled a muscle in my back', 'pulled my hamstring'; but 'pulled my shoulders back' tells how it was done."""
-    drawn = p + 1 < len(s) and s.all[p + 1].text in ("back", "down", "in", "together", "forward")
-    return p > pain and not drawn and all(s.all[i].text in _OF_ONES_OWN for i in range(pain + 1, p))
-
-
-_OF_ONES_OWN: Final = frozenset(
-    {"my", "a", "an", "the", "muscle", "something", "in", "left", "right", "lower", "upper", "bloody", "damn", "of"}
-)
+    drawn = p + 1 < len(s) and s.all[p + 1].is_word("drawn")
+    return p > pain and not drawn and all(s.all[i].is_word("before a part") for i in range(pain + 1, p))
 
 
 def _ache_side(s: Stream, p: int, first: int, last: int) -> tuple[Literal["left", "right", "both"] | None, list[int]]:
@@ -242,7 +224,7 @@ def _level(s: Stream, p: int, floor: int, end: int, first: int) -> tuple[float |
 def _latest(s: Stream, i: int) -> bool:
     """'3/10 last week, now 1/10': said to be how it is now."""
     near = [s.all[k] for k in (*range(max(0, i - 3), i), *range(i + 3, min(i + 5, len(s))))]
-    return any(one.text in _NOW or one.text == "its" or one.has("UPTO", "OCCUPIED") for one in near)
+    return any(one.is_word("at present", "its") or one.has("UPTO", "OCCUPIED") for one in near)
 
 
 def _standing(s: Stream, p: int, end: int) -> int | None:
@@ -256,14 +238,14 @@ def _standing(s: Stream, p: int, end: int) -> int | None:
             after = s.all[i + 1] if i + 1 < end else lexeme
             past = after.has("PASTTIME", "WEEKDAY") or after.k.get("DAY", 0) != 0
             telling = s.all[i - 1].has("ARTICLE", "TO", "AT", *_AMOUNTING) or any(
-                s.all[k].text in _NOW for k in (*range(max(p, i - 3), i), *range(i + 1, min(i + 3, end)))
+                s.all[k].is_word("at present") for k in (*range(max(p, i - 3), i), *range(i + 1, min(i + 3, end)))
             )
             counted = (
                 lexeme.has("REPQ", "SETQ", "TIMESQ") or lexeme.plural or s.is_(i + 1, "X", "KG", "LB", "NUM", "AND")
             )
             if linked and telling and not past and not counted and number <= TOP_LEVEL:
                 found = i
-        elif lexeme.has("BE", "FEEL", "OCCUPIED") or lexeme.text in _LINKS:
+        elif lexeme.has("BE", "FEEL", "OCCUPIED") or lexeme.is_word("came to"):
             linked = True
         elif not lexeme.has(
             "FILLER", "AT", "ABOUT", "TO", "THAT", "COMMA", "PASTTIME", "DAY", "SELF", "PAIN", *_AMOUNTING
@@ -273,8 +255,6 @@ def _standing(s: Stream, p: int, end: int) -> int | None:
 
 
 _AMOUNTING: Final = ("ARTICLE", "UPTO", "COMPARED", "OCCUPIED", "GOODQ", "BADQ")
-_LINKS: Final = frozenset({"its", "went", "gone", "dropped", "got", "s", "come", "came"})
-_NOW: Final = frozenset({"now", "today", "atm", "currently", "rn", "tonight", "again"})
 
 
 def _closing(s: Stream, p: int, end: int) -> tuple[float | None, list[int]]:

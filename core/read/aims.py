@@ -38,17 +38,8 @@ MOST_AIMED: Final = 30.0
 
 def contrasts(s: Stream, before: Clause, clause: Clause) -> bool:
     """'the aim was 8 but 6 was all i had': an aim of the past, and behind a 'but' what came of it."""
-    words = [s.all[i] for i in range(before.first, before.last)]
-    past = any(word.text in _PAST or word.text.startswith(("was ", "thought ")) for word in words)
+    past = any(s.all[i].is_word("aimed before") for i in range(before.first, before.last))
     return past and s.is_(clause.first - 1, "BUT")
-
-
-_PAST: Final = frozenset({"was", "were", "wanted", "hoped for", "meant to", "planned", "expected"})
-_MEANT: Final = frozenset({
-    "should be", "should have been", "shouldve been", "supposed to be", "was supposed to be", "was meant to be",
-    "meant to be",
-})  # fmt: skip
-"""What corrects a kept set where it stands alone, and tells an aim where a 'but' and a count follow."""
 
 
 def meant_to_be(s: Stream, clause: Clause) -> bool:
@@ -56,7 +47,7 @@ def meant_to_be(s: Stream, clause: Clause) -> bool:
     if not s.is_(clause.last, "BUT"):
         return False
     opens = s.skip(clause.first, "FILLER", "ARTICLE", "THAT")
-    if opens >= clause.last or s.all[opens].text not in _MEANT:
+    if opens >= clause.last or not s.all[opens].is_word("meant to be"):
         return False
     return any(s.is_(i, "NUM", "LOADQ") for i in range(clause.last, len(s)))
 

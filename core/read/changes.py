@@ -67,7 +67,7 @@ def _in_words(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
 
 def _taken_off(s: Stream, i: int, j: int, lexeme: Lexeme) -> Atom | None:
     """'took 10 off', 'took 10 off each side'."""
-    if not s.barred or s.all[i - 1].text not in _TAKING or not s.is_(j, "LIGHTER") or s.all[j].text != "off":
+    if not s.barred or not s.all[i - 1].is_word("taking off") or not s.is_(j, "LIGHTER") or not s.all[j].is_word("off"):
         return None
     sides = 2 if s.is_(j + 1, "PERSIDE") else 1
     number = lexeme.num("LOADQ") if "LOADQ" in lexeme.k else lexeme.value
@@ -146,6 +146,5 @@ def moved_by(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     return None
 
 
-_TAKING: Final = frozenset({"took", "take", "taking", "stripped", "pulled", "knocked", "dropped"})
 _SHEDDABLE: Final = ("NUM", "LOADQ", "LOADWORD", "IMPL", "PLATE", "KG", "LB", "SETS", "PIN", "EX")
 """What a lifter drops for a lighter set; anything else that is dropped is none."""

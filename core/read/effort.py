@@ -109,7 +109,7 @@ def tank(s: Stream, i: int) -> Found:
             return None
         j = s.skip(spread[1] + 1, "MORE", "TANK", "IN", "REPS", "OF")
         if j == spread[1] + 1 and not s.is_(first + 1, "SAME"):
-            beyond = s.all[first].text.startswith("could") and spread[1] == i
+            beyond = s.all[first].k.get("COULDHAVE") == "could" and spread[1] == i
             return _one_beyond(s, first, i) if beyond else None
         return Remark("rir", spread[0], first, j - 1)
     spread = range_middle(s, i)
@@ -129,7 +129,7 @@ def _one_beyond(s: Stream, first: int, i: int) -> Found:
     told = next((s.all[k] for k in range(first - 1, -1, -1) if s.all[k].has("NUM", "REPN")), None)
     done = None if told is None else told.num("REPN") if told.has("REPN") else told.value
     beyond = s.all[i].num("ORD") if s.is_(i, "ORD") else s.all[i].value
-    if done is None and s.all[first].text.startswith("could"):
+    if done is None and s.all[first].k.get("COULDHAVE") == "could":
         return Remark("nothing", None, first, i)
     if done is None or not 0 < beyond - done <= MOST_BEYOND:
         return None
@@ -172,10 +172,6 @@ def zero_reserve(s: Stream, i: int) -> Found:
     k = i - 1
     while s.is_(k, "FILLER", "ARTICLE") and not s.is_(k, "NEG"):
         k -= 1
-    if k >= 0 and k not in s.used and s.all[k].text in _WENT_NOT:
+    if k >= 0 and k not in s.used and s.all[k].is_word("didnt go"):
         return Remark("rir", None, k, i)
     return Remark("rir", None if s.is_(k, "NEG") else 0.0, i, i)
-
-
-_WENT_NOT: Final = frozenset({"didnt go", "did not go", "didnt take it", "wouldnt go"})
-"""Said of a lift that failed, and before 'to failure' of a set that was not taken there."""

@@ -1,7 +1,6 @@
 """Sets said not to have happened, and which set a correction points at."""
 
 from dataclasses import dataclass
-from typing import Final
 
 from core.model.acts import Act, Amend, Erase, SetAct, Which
 from core.read.moods import clauses
@@ -55,7 +54,7 @@ def _takes_off(s: Stream, clause: Clause, i: int) -> bool:
     """'take that last one off': a verb parted from its particle by what it takes away."""
     if not s.is_(i, "TAKE"):
         return False
-    end = next((k for k in range(i + 2, min(i + 7, clause.last)) if s.all[k].text in _PARTICLES), None)
+    end = next((k for k in range(i + 2, min(i + 7, clause.last)) if s.all[k].is_word("particles")), None)
     return (
         end is not None
         and all(
@@ -64,9 +63,6 @@ def _takes_off(s: Stream, clause: Clause, i: int) -> bool:
         )
         and any(s.is_(k, "LAST", "SETS", "SETREF", "ORD") for k in range(i + 1, end))
     )
-
-
-_PARTICLES: Final = frozenset({"off", "out", "away", "back", "back out"})
 
 
 def _replaces(s: Stream, clause: Clause, at: int) -> bool:

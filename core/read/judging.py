@@ -22,7 +22,7 @@ def judged(s: Stream, i: int) -> Found:
         k -= 1
     one = s.is_(k, "NUM") and s.all[k].is_word("one")
     pointed = s.is_(k, "LAST", "ORD", "ALL", "EACH", "THAT") or (one and s.is_(k - 1, "ORD", "LAST", "EACH"))
-    called = s.is_(k, "AMEND") and s.all[k].text in ("call it", "call that", "was", "that was", "it was", "those were")
+    called = s.is_(k, "AMEND") and s.all[k].is_word("called so")
     return Remark("rir", MOST_RESERVE - spread[0], i, spread[1]) if pointed or called else None
 
 

@@ -33,7 +33,7 @@ def mark(tokens: list[Token], tongue: Language) -> list[Lexeme]:
     i = 0
     while i < len(tokens):
         lexeme, j = _at(tokens, words, i, tongue)
-        lexeme.marks = tongue.marks.get(lexeme.text, UNMARKED)
+        lexeme.marks = tongue.marks.get(lexeme.text.replace(" - ", " "), UNMARKED)  # "left-hand" as "left hand"
         out.append(lexeme)
         i = j
     settle_commas(out, usual=tongue.decimal_comma)

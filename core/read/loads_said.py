@@ -92,7 +92,7 @@ def _loads_a_side(s: Stream, j: int, before: list[Atom]) -> bool:
 
 def _rep_like(s: Stream, k: int) -> bool:
     """'extra' or 'off' that belongs to another phrase; 'hanging' behind counts tells how the lift is done."""
-    if s.all[k].text == "hanging" and s.is_(k - 1, "NUM") and not s.is_(k - 2, "WITH", "PLUS", "EX", "AT"):
+    if s.all[k].is_word("hanging") and s.is_(k - 1, "NUM") and not s.is_(k - 2, "WITH", "PLUS", "EX", "AT"):
         return not s.is_(k + 1, "NUM", "X", "FOR", "COMMA", "COLON")
     return s.all[k].is_word("off", "extra") and s.is_(k + 1, "NUM", "EX")
 
@@ -159,7 +159,7 @@ def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     j = i
     label = None
     if s.is_(i, "COLOUR"):
-        if s.all[i].text not in _SIZES and not s.is_(i + 1, "BAND", "BANDHELP", "EX") and _banded(s, i):
+        if s.all[i].k["COLOUR"] != "size" and not s.is_(i + 1, "BAND", "BANDHELP", "EX") and _banded(s, i):
             return Atom("L", i, i, load=LoadSaid("band", label=s.word(i)))
         if not (s.is_(i + 1, "BAND", "BANDHELP") or (s.is_(i + 1, "EX") and s.all[i + 1].text.startswith("band"))):
             return None
@@ -177,10 +177,6 @@ def band_said(s: Stream, i: int, before: list[Atom]) -> Atom | None:
     if s.is_(i - 1, "ASSIST"):
         return Atom("L", i, j, load=LoadSaid("band_help", label=label))
     return Atom("L", i, j, load=LoadSaid("band", label=label))
-
-
-_SIZES: Final = frozenset({"light", "medium", "heavy", "thin", "thick", "mini", "strong", "monster"})
-"""Names of bands that are words of effort and size as well; they name a band only beside the word."""
 
 
 def _banded(s: Stream, i: int) -> bool:

@@ -55,7 +55,6 @@ DATED = frozenset({"DAY", "WEEKDAY", "DAYSAGO"})
 AMENDING = frozenset({"AMEND", "NOTWORD", "LAST", "THAT", "CLEARIT"})
 POSTURES = frozenset({"seated", "standing", "lying"})
 """How one sits or stands, said away from the name, can make it another exercise."""
-MANY = frozenset({"dumbbells", "dbs", "dumbells", "kettlebells", "kbs"})
 MOST_OPTIONS = 6
 """A question offers at most so many answers."""
 
@@ -241,7 +240,7 @@ class Message:
             twin = self._names.by_words.get(mention.words | {posture})
             if twin is not None and len(twin.ids) == 1:
                 return twin.ids[0]
-        many = any(s.all[i].has("IMPL") and s.all[i].text in MANY for i in inside)
+        many = any(s.all[i].has("IMPL") and s.all[i].is_word("several") for i in inside)
         if many and EXERCISES[exercise].load_kind == "total" and "barbell" not in mention.words:
             twin = self._names.by_words.get(mention.words | {"dumbbell"})
             if twin is not None and len(twin.ids) == 1 and EXERCISES[twin.ids[0]].load_kind == "per_hand":

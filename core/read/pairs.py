@@ -22,9 +22,6 @@ _WEAK_NERVE: Final = frozenset({
 })  # fmt: skip
 
 
-_ASLEEP: Final = frozenset({"asleep", "fell asleep", "went to sleep", "gone to sleep"})
-
-
 _YIELDS: Final = frozenset({
     "asleep", "fell asleep", "went to sleep", "gone to sleep", "gave out", "gives out", "giving way",
     "gave way", "gives way", "went limp", "shot down", "goes down", "running down",
@@ -193,7 +190,7 @@ def _nerve_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     if word in ("cant feel my", "cant feel"):
         tired = part in _TIRED or s.all[p].k.get("PART") in _TIRED
         return not tired or not any(s.all[i].is_word("haha", "lol", "leg", "leg day", "jelly") for i in sentence)
-    if word in _ASLEEP and any(s.all[i].is_word("laid") for i in sentence):
+    if s.all[m].is_word("asleep") and any(s.all[i].is_word("laid") for i in sentence):
         return False
     single = not part.endswith("s") or part == "pins"
     return (word not in _WEAK_NERVE or single) and (word not in _YIELDS or p < m)
@@ -234,7 +231,7 @@ def _chest_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
 
 def _swelling_fits(s: Stream, p: int, m: int, sentence: range) -> bool:
     made = (m < p or s.all[p].text.endswith("s")) and s.all[m].is_word("blew up", "blown up", "swells", "swelled")
-    marked = s.all[m].text.startswith("size of") and any(s.all[i].is_word("on the skin") for i in sentence)
+    marked = s.all[m].is_word("sized") and any(s.all[i].is_word("on the skin") for i in sentence)
     return not made and not marked and not _pumped(s, p, sentence)
 
 

@@ -62,7 +62,7 @@ def _named(s: Stream, i: int, lexeme: Lexeme, before: list[Atom]) -> Atom | None
     del before
     if s.is_(i + 1, "IMPL"):
         return None
-    if s.all[i].text == "single" and s.is_(i + 1, "LOADQ", "NUM") and s.is_(i + 2, "IMPL"):
+    if s.all[i].is_word("single") and s.is_(i + 1, "LOADQ", "NUM") and s.is_(i + 2, "IMPL"):
         return _so_many_implements(s, i, 1.0)
     return Atom("R", i, i, lexeme.num("REPN"), text="named", plural=lexeme.text.endswith("s"))
 
@@ -71,12 +71,12 @@ def _so_many_more(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     """'2 more sets the same', 'x2 more', 'another two of those': so many more sets like the last."""
     if not 1 < lexeme.value <= MOST_MORE:
         return None
-    another = s.is_(i - 1, "SAME") and s.all[i - 1].text.startswith("another")
+    another = s.is_(i - 1, "SAME") and s.all[i - 1].is_word("another time")
     j = i + 1 if another else s.skip(i + 1, "MORE")
     if j == i + 1 and not another:
         return None
     k = s.skip(j, "SETS", "TIMES")
-    alike = s.is_(k, "LIKETHAT") or (s.is_(k, "SAME") and not s.all[k].text.startswith("another"))
+    alike = s.is_(k, "LIKETHAT") or (s.is_(k, "SAME") and not s.all[k].is_word("another time"))
     those = s.is_(k, "OF") and s.is_(k + 1, "THAT", "SAME")
     ends = k >= len(s) or s.is_(k, "COMMA", "STOP", "NL")
     timed = (s.is_(i - 1, "X") and not s.is_(i - 2, "NUM", "LOADQ")) or s.is_(j, "TIMES")
@@ -161,7 +161,7 @@ def _nothing_counted(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     if (
         s.is_(i - 1, "LAST")
         and 1 < lexeme.value <= MOST_LAST
-        and (s.is_(i + 1, *_OF_THE_LAST) or (s.all[i - 1].text.startswith("on ") and _ends(s, i + 1)))
+        and (s.is_(i + 1, *_OF_THE_LAST) or (s.all[i - 1].is_word("on the last") and _ends(s, i + 1)))
     ):
         return Atom("W", i, i, text=lexeme.text)
     soon = s.is_(i - 1, "IN") and s.all[i - 1].is_word("in") and not s.is_(i + 1, "SETS", "X", "EX")

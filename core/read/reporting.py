@@ -34,7 +34,7 @@ def reports_sets(s: Stream, last: SetAct | None) -> bool:
 def got(s: Stream, clause: Clause) -> bool:
     """'the third set was too heavy so i only got 5': a count that was got is a set done."""
     return any(
-        s.is_(i, "DONE") and s.all[i].text != "was only" and s.is_(s.skip(i + 1, "FILLER", "ABOUT"), "NUM", "REPN")
+        s.is_(i, "DONE") and not s.all[i].is_word("was only") and s.is_(s.skip(i + 1, "FILLER", "ABOUT"), "NUM", "REPN")
         for i in range(clause.first, clause.last)
     )
 

@@ -58,7 +58,7 @@ def long_pause(s: Stream, i: int) -> Found:
     """'three sets, pause 2 minutes': a pause too long for a repetition is a rest."""
     j = s.skip(i + 1, "OF", "COLON", "FOR", "BE", "ABOUT")
     seconds = s.dur(j)
-    if not s.all[i].text.startswith("pause") or seconds is None or seconds < LEAST_PAUSE:
+    if not s.all[i].is_word("pausing") or seconds is None or seconds < LEAST_PAUSE:
         return None
     return _unless_coming(s, Remark("rest_s", seconds, i, j, wide=True))
 

@@ -1,7 +1,5 @@
 """One exercise in the place of another: told as decided, or asked for. Works on one clause at a time."""
 
-from typing import Final
-
 from core.model.acts import Swap
 from core.model.reading import Setting
 from core.read.flowed import Flowed, one_of, planned_one
@@ -122,7 +120,7 @@ class Swaps:
                 for i in range(clause.first, clause.last)
             )
         )
-        if at is not None and "ALTERNATIVE" in s.all[at].k and s.all[at].text.startswith(_ASKING):
+        if at is not None and s.all[at].k.get("ALTERNATIVE") == "asks":
             names = [i for i in names if i > at] or names
             asks = True
         if at is None or not asks or len(names) > 1 or (not names and self._not_now(clause)):
@@ -168,7 +166,3 @@ class Swaps:
 
     def _given_up(self, i: int) -> str | None:
         return planned_one(self._s.all[i].mention, self._setting)
-
-
-_ASKING: Final = ("what ", "can ", "could ", "may ", "is it ", "id like ", "i want ")
-"""What is begun so asks by itself: "can we do something instead of burpees"."""

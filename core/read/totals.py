@@ -43,7 +43,7 @@ def _before_body_name(s: Stream, i: int) -> bool:
 
 def of_the_aimed(s: Stream, i: int, lexeme: Lexeme) -> Atom | None:
     """'9 out of 10', 'only managed 9 of the 10', '2 of 3 sets': what was done of what was aimed at."""
-    told = s.is_(i - 1, "DONE") or (s.is_(i - 1, "FILLER") and s.all[i - 1].text in ("only", "just"))
+    told = s.is_(i - 1, "DONE") or (s.is_(i - 1, "FILLER") and s.all[i - 1].is_word("merely"))
     j = s.skip(i + 2, "ARTICLE", "FILLER")
     if not s.is_(i + 1, "OUTOF", "OF") or not s.is_(j, "NUM") or s.all[j].plural or s.is_(j + 1, "X", "FOR"):
         return None

@@ -28,7 +28,7 @@ def unnamed(s: Stream, setting: Setting) -> str | None:
 def nothing_to_change(s: Stream, setting: Setting, stretch: Stretch) -> bool:
     """'make that 5' where no set was kept: a correction of nothing, and no set of five."""
     first = stretch.ranges[0][0]
-    changes = s.is_(first, "AMEND") and s.all[first].text.startswith(("make ", "change "))
+    changes = s.is_(first, "AMEND") and s.all[first].is_word("changes it")
     inside = (i for start, end in stretch.ranges for i in range(start, end))
     return (
         setting.last is None and stretch.mention is None and changes and not any(s.is_(i, "X", "LOADQ") for i in inside)

@@ -8,21 +8,21 @@ from collections.abc import Mapping
 from typing import Final
 
 _THEMSELVES: Final = (
-    "a, about to, ache, aches, aching, achy, after, again, aim, air, all of it, all the, almost, always, an, and next, "
-    "another, another one, any, arm, armpit, arms, as usual, back, back in, bar, barbell, bed, before, between, blew "
-    "up, bloke, blown up, bowl, bp, break, buddy, can, cant feel my, couch, could, couldnt feel my, crushed, "
-    "crushing, day, different, doesnt, doms, done, doon, down, except, extra, find me, "
-    "finished, first, from, funny, give me, goal, going to, gonna, got, gotta, haha, half, half a, have to, heavier, "
-    "her, his, hope, hopefully, hurt, hurting, hurts, i, i need, i put, i said, i wrote, if, ill, im, in, inside, "
-    "instead, it is, it was, its, jelly, joint, just finished, l, lad, left, leg, leg day, legs, lighter, load, lol, "
-    "lower, lungs, m, mate, me, might, min, mine, minute, muscle, my, nearly, need, never, never hurts, "
-    "next, next time, next week, no, nope, normal, not, nothing, now, off, one, one more, ones, our, pause, paused, "
-    "pauses, planned, plus, pulled, pump, pumped, quarter, r, remove it, reps, rest, resting, right, rolled, round, "
-    "scratch that, set, sets, should, since, sofa, something else, soon, squeeze, squeezed, squeezing, suggest, "
-    "swelled, swells, take it off, talking, target, tendon, that, that was, the, the bar, the lot, their, thinking, "
-    "this, those were, til, to, toilet bowl, toilet water, tomorrow, undo, until, up, upper back, ups, usual, want, "
-    "wanted, was aiming for, was going for, was i, was it, was that, water, weight, were those, when, will, wish, "
-    "without, would, x"
+    "a, about to, ache, aches, aching, achy, after, again, aim, air, all of it, all the, almost, always, an, "
+    "and next, another, another one, any, arm, armpit, arms, as usual, back, back in, bar, barbell, bed, before, "
+    "between, blew up, bloke, blown up, bowl, bp, break, buddy, can, cant feel my, couch, could, "
+    "couldnt feel my, crushed, crushing, day, different, doesnt, doms, done, doon, down, except, extra, find me, "
+    "finished, first, from, funny, give me, goal, going to, gonna, got, gotta, haha, half, half a, hanging, "
+    "have to, heavier, her, his, hope, hopefully, hurt, hurting, hurts, i, i need, i put, i said, i wrote, if, "
+    "ill, im, in, inside, instead, it is, it was, its, jelly, joint, just finished, l, lad, left, leg, leg day, "
+    "legs, lighter, load, lol, lower, lungs, m, mate, me, might, min, mine, minute, muscle, my, nearly, need, "
+    "never, never hurts, next, next time, next week, no, nope, normal, not, nothing, now, off, one, one more, "
+    "ones, our, pause, paused, pauses, planned, plus, pulled, pump, pumped, quarter, r, remove it, reps, rest, "
+    "resting, right, rolled, round, scratch that, set, sets, should, since, single, sofa, something else, soon, "
+    "squeeze, squeezed, squeezing, suggest, swelled, swells, take it off, talking, target, tendon, that, "
+    "that was, the, the bar, the lot, their, thinking, this, those were, til, to, toilet bowl, toilet water, "
+    "tomorrow, undo, until, up, upper back, ups, usual, want, wanted, was aiming for, was going for, was i, "
+    "was it, was only, was that, water, weight, were those, when, will, wish, without, would, x"
 )
 
 # fmt: off
@@ -99,6 +99,46 @@ MARKS: Final[Mapping[str, str]] = {word: word for word in _THEMSELVES.split(", "
     # what stands before how old or tall one is
     "who am": "im, i am, am",
     "whens": "before, after, while, until, till, when, once, since",
+    # what was aimed at before what came of it
+    "aimed before": "was, were, wanted, hoped for, meant to, planned, expected, thought i could, thought i had, thought i would, thought id, thought id get, was after, was aiming for, was expecting, was going for, was hoping for, was meant to, was meant to be, was my best, was my max, was my pr, was only, was only doing, was planned, was possible, was supposed to, was the goal, was the plan, was it, was that, was i, was actually, was full, was taken, was busy, was occupied, was broken, was being used",
+    "a little": "bit, slightly, still",
+    "another time": "another, another go, another one, another round, another set",
+    # of a limb that is cuddled or lain on
+    "asleep": "asleep, fell asleep, went to sleep, gone to sleep",
+    "at present": "now, today, atm, currently, rn, tonight, again",
+    # between what was pulled and the part of the body
+    "before a part": "my, a, an, the, muscle, something, in, left, right, lower, upper, bloody, damn, of",
+    # before a mark on the scale of effort
+    "called so": "call it, call that, was, that was, it was, those were",
+    # between a part of the body and how much it hurts
+    "came to": "its, went, gone, dropped, got, s, come, came",
+    # what begins a correction, and no set
+    "changes it": "make it, make that, make last one, make last set, make the last, make the last one, make the last set, change it to, change that to, change last, change the last",
+    # of a lift that failed, and before 'to failure' of a set that was not taken there
+    "didnt go": "didnt go, did not go, didnt take it, wouldnt go",
+    # where a part is pulled to by how the lift is done
+    "drawn": "back, down, in, together, forward",
+    # what is done to a back or to elbows on purpose
+    "held so": "keep, kept, keeping, stay, pulled, wraps",
+    # what corrects a kept set where it stands alone, and tells an aim where a 'but' and a count follow
+    "meant to be": "should be, should have been, shouldve been, supposed to be, was supposed to be, was meant to be, meant to be",
+    "merely": "only, just",
+    "on the last": "on the last, on the last one, on the last set, on my last one, on my last set, on the final one, on the final set",
+    # what is parted from its verb by what it takes away
+    "particles": "off, out, away, back, back out",
+    "pausing": "pause, pauses, paused, pause at bottom, pause at the bottom, pauses at the bottom, paused at the bottom, pause in the hole, pause in the stretch, pause on the chest, pauses on the chest, paused on the chest, pause rep, pause reps, paused reps",
+    # several implements, one in each hand
+    "several": "dumbbells, dbs, dumbells, kettlebells, kbs",
+    "sized": "size of a, size of an, size of my",
+    # plates that come off
+    "taking off": "took, take, taking, stripped, pulled, knocked, dropped",
+    "tight": "tight, tightness",
+    # before a pain that was
+    "was so": "was, were, been, had, it was, it were, that was, them were, they were, those were, i had, ever had, never had, once had, still had, prob had, probably had, we all were, when i was, i think it was",
+    # of a part that hurt
+    "well again": "gone, vanished, disappeared, cleared, sorted, all gone, has gone, went, went away",
+    # behind a smaller part of it, these only tell its side
+    "whole limb": "foot, hand, leg, arm, left foot, right foot, left hand, right hand, left leg, right leg, left arm, right arm",
 }
 # fmt: on
 """Each mark with its words."""
